@@ -1,0 +1,59 @@
+/** Numbers and times for reading, rounded to what is known. */
+import type { VolumeUnit } from "../domain/units";
+import { fromLitres } from "../domain/units";
+
+const whole = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
+const tenth = new Intl.NumberFormat(undefined, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const typed = new Intl.NumberFormat(undefined, { maximumFractionDigits: 3 });
+
+/** A content in whole percent, without the sign. */
+export function points(content: number): string {
+	return whole.format(content * 100);
+}
+
+export function percent(content: number): string {
+	return `${points(content)} %`;
+}
+
+/** A label's limit: tenths only where it has some. */
+export function exactPercent(content: number): string {
+	return `${typed.format(Math.round(content * 1000) / 10)} %`;
+}
+
+export function percentRange(low: number, high: number): string {
+	return `${points(low)} to ${points(high)} %`;
+}
+
+export function volume(litres: number, unit: VolumeUnit): string {
+	return `${tenth.format(fromLitres(litres, unit))} ${unit}`;
+}
+
+/** As typed at the pump, up to three decimals. */
+export function exactVolume(litres: number, unit: VolumeUnit): string {
+	return `${typed.format(fromLitres(litres, unit))} ${unit}`;
+}
+
+/** A chance as so many in twenty, the way the dots show it. */
+export function inTwenty(chance: number): string {
+	const count = Math.round(chance * 20);
+	if (count === 0) return chance > 0.005 ? "fewer than 1 in 20" : "almost none";
+	return count === 20 && chance < 0.995 ? "more than 19 in 20" : `${whole.format(count)} in 20`;
+}
+
+const day = new Intl.DateTimeFormat(undefined, { dateStyle: "medium" });
+const dayAndTime = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
+
+export function date(iso: string): string {
+	return day.format(Date.parse(iso));
+}
+
+export function dateTime(iso: string): string {
+	return dayAndTime.format(Date.parse(iso));
+}
+
+/** Days from an instant to now, as a person would say. */
+export function ago(iso: string, now: number): string {
+	const days = Math.floor((now - Date.parse(iso)) / 86_400_000);
+	if (days <= 0) return now - Date.parse(iso) < 3_600_000 ? "within the last hour" : "today";
+	return days === 1 ? "a day ago" : days < 14 ? `${days} days ago` : date(iso);
+}

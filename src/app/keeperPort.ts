@@ -1,0 +1,24 @@
+/** The keeper as the screens see it, and the worker that it lives in. */
+import { proxy, type Remote, wrap } from "comlink";
+import type { Keeper } from "../keeper/keeper";
+import type { Opener } from "../keeper/worker";
+
+/** Every answer comes later; callbacks cross over as proxies. */
+export type KeeperPort = {
+	[Name in keyof Keeper]: (...args: Parameters<Keeper[Name]>) => Promise<Awaited<ReturnType<Keeper[Name]>>>;
+};
+
+/** Starts the worker at once and opens its store; questions asked meanwhile wait. */
+export function keeperInWorker(): KeeperPort {
+	const worker = new Worker(new URL("../keeper/worker.ts", import.meta.url), { type: "module", name: "keeper" });
+	const opening = wrap<Opener>(worker).open() as unknown as Promise<Remote<Keeper>>;
+	return new Proxy({} as KeeperPort, {
+		get:
+			(_, name: keyof Keeper) =>
+			async (...args: unknown[]) => {
+				const keeper = await opening;
+				const crossing = args.map((arg) => (typeof arg === "function" ? proxy(arg) : arg));
+				return (keeper[name] as unknown as (...args: unknown[]) => Promise<unknown>)(...crossing);
+			},
+	});
+}

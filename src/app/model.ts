@@ -1,0 +1,168 @@
+/** The app's state: what the keeper says, held for the screens, and the few things that can be done. */
+import { useEffect, useState } from "preact/hooks";
+import type { FillEvent, LogEvent } from "../domain/event";
+import type { VolumeUnit } from "../domain/units";
+import type { Car } from "../domain/vehicle";
+import type { AccountView, DraftStop, Preview, TankNow } from "../keeper/view";
+import type { KeeperPort } from "./keeperPort";
+import { firstSettings, readSettings, type Settings } from "./settings";
+
+export interface State {
+	readonly phase: "opening" | "ready";
+	readonly cars: readonly Car[];
+	readonly settings: Settings;
+	/** The active car; null before the first is set up. */
+	readonly car: Car | null;
+	/** The tank, perhaps from before the log was read. */
+	readonly now: TankNow | null;
+	/** Null until the log is read. */
+	readonly account: AccountView | null;
+	/** Share of a long replay that is done; null when none runs. */
+	readonly working: number | null;
+	/** Why the store can't be used, fit to be shown. */
+	readonly failure: string | null;
+}
+
+export type Model = ReturnType<typeof createModel>;
+
+export function createModel(keeper: KeeperPort, newId: () => string, report: (error: unknown) => void) {
+	let state: State = {
+		phase: "opening",
+		cars: [],
+		settings: firstSettings,
+		car: null,
+		now: null,
+		account: null,
+		working: null,
+		failure: null,
+	};
+	const listeners = new Set<() => void>();
+	function set(change: Partial<State>): void {
+		state = { ...state, ...change };
+		for (const listener of listeners) listener();
+	}
+
+	/** Reads cars and settings, shows the tank as last seen, then brings the account up to date. */
+	async function refresh(): Promise<void> {
+		const [cars, raw] = await Promise.all([keeper.cars(), keeper.preference("settings")]);
+		const settings = readSettings(raw);
+		const car = cars.find(({ id }) => id === settings.activeCar) ?? cars[0] ?? null;
+		const same = car?.id === state.car?.id;
+		set({ cars, settings, car, ...(same ? {} : { now: null, account: null }) });
+		if (!car) return set({ phase: "ready" });
+		if (!state.account) {
+			const now = await keeper.shown(car.id);
+			if (now) set({ now, phase: "ready" });
+		}
+		await refreshAccount(car.id);
+		set({ phase: "ready" });
+	}
+
+	async function refreshAccount(carId: string): Promise<void> {
+		const account = await keeper.account(carId, (share) => {
+			if (state.car?.id === carId) set({ working: share < 1 ? share : null });
+		});
+		if (state.car?.id === carId) set({ account, now: account.now, car: account.car, working: null });
+	}
+
+	/** Awaits what touches the store and keeps the failure to show it; what was typed stays on the screen. */
+	async function tried<T>(work: () => Promise<T>): Promise<T | null> {
+		try {
+			const result = await work();
+			set({ failure: null });
+			return result;
+		} catch (error) {
+			set({ failure: error instanceof Error ? error.message : String(error), phase: "ready", working: null });
+			report(error);
+			return null;
+		}
+	}
+
+	async function saveSettings(change: Partial<Settings>): Promise<void> {
+		const settings = { ...state.settings, ...change };
+		set({ settings });
+		await keeper.savePreference("settings", settings);
+	}
+
+	return {
+		state: () => state,
+		subscribe(listener: () => void): () => void {
+			listeners.add(listener);
+			return () => listeners.delete(listener);
+		},
+		start: () =>
+			tried(async () => {
+				await keeper.subscribe((carId) => {
+					// Another tab, or this one; either way the store is the truth.
+					if (carId === null) tried(refresh);
+					else if (carId === state.car?.id) tried(() => refreshAccount(carId));
+				});
+				await refresh();
+			}),
+
+		/** Puts events on disk; true once they are there. `dropDraft`: the form they came from. */
+		append: async (events: readonly LogEvent[], dropDraft?: string): Promise<boolean> => {
+			const { car } = state;
+			if (!car) return false;
+			const saved = await tried(async () => {
+				await keeper.append(car.id, events, dropDraft === undefined ? {} : { dropDraft });
+				return true;
+			});
+			if (saved) await tried(() => refreshAccount(car.id));
+			return saved === true;
+		},
+		/** Takes events back by voids; for voids, brings their targets back. */
+		takeBack(ids: readonly string[], at: string): Promise<boolean> {
+			return this.append(ids.map((target) => ({ kind: "void", id: newId(), at, target }) as const));
+		},
+		saveCar: (car: Car, unit?: VolumeUnit) =>
+			tried(async () => {
+				await keeper.saveCar(car);
+				if (unit) await saveSettings({ units: { ...state.settings.units, [car.id]: unit }, activeCar: car.id });
+				await refresh();
+				return true;
+			}),
+		removeCar: (carId: string) =>
+			tried(async () => {
+				await keeper.removeCar(carId);
+				await refresh();
+				return true;
+			}),
+		saveSettings: (change: Partial<Settings>) =>
+			tried(async () => {
+				await saveSettings(change);
+				if (change.activeCar !== undefined) await refresh();
+			}),
+		exportLog: () => tried(async () => (state.car ? keeper.exportLog(state.car.id) : null)),
+		importLog: (text: string) =>
+			tried(async () => {
+				const result = await keeper.importLog(text);
+				if (result.ok) {
+					await saveSettings({ activeCar: result.value.car.id });
+					await refresh();
+				}
+				return result;
+			}),
+		preview: (draft: DraftStop): Promise<Preview | null> =>
+			state.car ? keeper.preview(state.car.id, draft) : Promise.resolve(null),
+		draft: (key: string) => tried(() => keeper.draft(key)),
+		saveDraft: (key: string, value: unknown) => tried(() => keeper.saveDraft(key, value)),
+		dropDraft: (key: string) => tried(() => keeper.dropDraft(key)),
+		newId,
+	};
+}
+
+export function useModel(model: Model): State {
+	const [state, setState] = useState(model.state());
+	useEffect(() => model.subscribe(() => setState(model.state())), [model]);
+	return state;
+}
+
+export function unitOf({ settings, car }: State): VolumeUnit {
+	return (car && settings.units[car.id]) ?? "L";
+}
+
+/** The fills of one stop, from a log. */
+export function fillsOfStop(events: readonly LogEvent[], stop: string): FillEvent[] {
+	return events.filter((event): event is FillEvent => event.kind === "fill" && event.stop === stop);
+}

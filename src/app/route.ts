@@ -1,0 +1,30 @@
+/** Screens by the fragment of the address. */
+export type Route =
+	| { readonly screen: "tank" | "fill" | "log" | "car" | "setup" }
+	/** One entry of the log. */
+	| { readonly screen: "entry"; readonly id: string }
+	/** The fill screen, replacing the stop that an entry belongs to. */
+	| { readonly screen: "correct"; readonly id: string }
+	/** A calibration by its id, or a new one. */
+	| { readonly screen: "calibration"; readonly id: string | null };
+
+export function parseRoute(hash: string): Route {
+	const [, screen, id] = hash.replace(/^#/, "").split("/").map(decode);
+	if ((screen === "entry" || screen === "correct") && id) return { screen, id };
+	if (screen === "calibration") return { screen, id: id || null };
+	if (screen === "fill" || screen === "log" || screen === "car" || screen === "setup") return { screen };
+	return { screen: "tank" };
+}
+
+export function printRoute(route: Route): string {
+	const id = "id" in route && route.id ? `/${encodeURIComponent(route.id)}` : "";
+	return `#/${route.screen}${id}`;
+}
+
+function decode(part: string): string {
+	try {
+		return decodeURIComponent(part);
+	} catch {
+		return part;
+	}
+}

@@ -1,0 +1,200 @@
+/** One event absorbed into the belief. */
+import { normalChance, normalQuantile } from "../elementary";
+import type { FillEvent, LevelEvent, ReadingEvent, StartEvent, TankEvent } from "../event";
+import { fuelDemand } from "../fuel";
+import { type ContentRange, contentRange, instant } from "../quantity";
+import { seedsFor } from "../random";
+import type { Tank } from "../vehicle";
+import { ascending, type Belief, type Column } from "./belief";
+import {
+	capacityFactorSd,
+	defaultClickSd,
+	defaultGaugeSd,
+	disagreementChance,
+	dispenserSd,
+	gaugeBiasSd,
+	lawfulSds,
+	overfillLimit,
+	unknownContents,
+} from "./constants";
+import { type Draws, drawsFor } from "./draws";
+import { lawfulClick, lawfulFill, lawfulGauge, lawfulOpen, lawfulStart } from "./lawful";
+import { deliver, sample } from "./pump";
+import { chanceOf, weighed } from "./reading";
+import { fittingSize, largeSample, prepared } from "./resample";
+import { type AtStop, clickSaid, frozen, gaugeSaid, openStop, poured, settled, unsaid } from "./stop";
+
+/** What an event said that the account can hardly believe. */
+export type Surprise =
+	/** A reading of the content that had less than this chance. */
+	| { readonly kind: "disagrees"; readonly chance: number }
+	/** What was said of the level cannot be: it was left out of the account. */
+	| { readonly kind: "impossibleLevel" };
+
+export interface Absorbed {
+	readonly belief: Belief;
+	readonly surprise: Surprise | null;
+}
+
+/** Knowing nothing: any content a tank may hold, any level. */
+export function initialBelief(carId: string, tank: Tank, size = largeSample): Belief {
+	const draws = drawsFor(
+		Uint32Array.from({ length: size }, (_, i) => i),
+		seedsFor(carId),
+	);
+	const z = draws.normals();
+	// A capacity half the rated one is 33 sd away: the floor only keeps divisions safe.
+	const capacityFactor = Float32Array.from(z, (n) => Math.max(0.5, 1 + capacityFactorSd * n));
+	const content = rectangular(contentRange(...unknownContents), draws);
+	return {
+		age: 0,
+		level: anyLevel(capacityFactor, tank, draws),
+		content,
+		capacityFactor,
+		biasMean: new Float32Array(size),
+		biasVariance: gaugeBiasSd ** 2,
+		weight: new Float32Array(size).fill(1),
+		order: ascending(content),
+		areas: new Map(),
+		places: new Map(),
+		stop: null,
+		lawful: lawfulStart(contentRange(...unknownContents), tank.capacityL),
+	};
+}
+
+/**
+ * The belief after an event; the draws hang on the event's id alone. A size of one's own choosing (a power of two) serves
+ * previews; what is kept leaves it to the belief.
+ */
+export function absorb(before: Belief, event: TankEvent, tank: Tank, size = fittingSize(before)): Absorbed {
+	const seeds = seedsFor(event.id);
+	const ready = prepared(before, size, seeds);
+	const belief = { ...ready, age: event.kind === "start" ? 0 : ready.age + 1 };
+	const draws = drawsFor(belief.order, seeds);
+	switch (event.kind) {
+		case "start":
+			return start(belief, event, tank, draws);
+		case "fill":
+			return fill(belief, event, tank, draws);
+		case "level":
+			return level(belief, event, tank, draws);
+		case "reading":
+			return reading(belief, event, draws);
+	}
+}
+
+function start(belief: Belief, event: StartEvent, tank: Tank, draws: Draws): Absorbed {
+	const { capacityFactor } = belief;
+	const { contents, gauge } = event;
+	const gaugeSd = tank.gaugeSd ?? defaultGaugeSd;
+	const content = "range" in contents ? rectangular(contents.range, draws) : bell(contents.value, contents.sd, draws);
+	const range = "range" in contents ? contents.range : around(contents.value, lawfulSds * contents.sd);
+	const lawful = lawfulStart(range, tank.capacityL, gauge, gaugeSd);
+	const fresh: Belief = { ...belief, content, order: ascending(content), lawful };
+	if (gauge === undefined) {
+		return { belief: { ...fresh, level: anyLevel(capacityFactor, tank, draws), stop: null }, surprise: null };
+	}
+	// Nothing but the gauge speaks of the level, up to the most a tank can hold.
+	const most = capacityFactor.map((factor) => overfillLimit * tank.capacityL * factor);
+	return closed(gaugeSaid(openStop(fresh, null, true, most), gauge, gaugeSd, tank.capacityL), tank, draws);
+}
+
+function fill(before: Belief, event: FillEvent, tank: Tank, draws: Draws): Absorbed {
+	const { capacityL, clickSd = defaultClickSd } = tank;
+	const { belief: arrived, delivered } = arrivedAt(before, event, tank, draws);
+	const lawful = lawfulFill(arrived.lawful, event.litres, event.product.range, capacityL);
+	let belief: AtStop = { ...poured(arrived, displayed(event.litres, draws), delivered), lawful };
+	if (event.toClick) {
+		belief = { ...clickSaid(belief, clickSd, capacityL), lawful: lawfulClick(lawful, clickSd, capacityL) };
+	}
+	return closed(belief, tank, draws);
+}
+
+/** At the pump, nothing poured yet: the stop is open, the gauge was noted, and the pump's fuel is drawn. */
+export function arrivedAt(before: Belief, event: Omit<FillEvent, "litres" | "toClick">, tank: Tank, draws: Draws) {
+	const { capacityL, gaugeSd = defaultGaugeSd } = tank;
+	let belief: AtStop = isAtStop(before, event.stop)
+		? before
+		: { ...openStop(before, event.stop, true, before.level), lawful: lawfulOpen(before.lawful) };
+	if (event.gauge !== undefined && belief.stop.gauge === null) {
+		const lawful = lawfulGauge(belief.lawful, event.gauge, gaugeSd, capacityL);
+		belief = { ...gaugeSaid(belief, event.gauge, gaugeSd, capacityL), lawful };
+	}
+	const { belief: served, delivered } = deliver(belief, event.product, event.place, instant(event.at), draws);
+	return { belief: { ...served, stop: belief.stop } satisfies AtStop, delivered };
+}
+
+/** True litres behind what the dispenser showed. */
+function displayed(litres: number, draws: Draws): Column {
+	const z = draws.normals();
+	const result = new Float32Array(z.length);
+	for (let i = 0; i < z.length; i++) result[i] = litres * (1 + dispenserSd * z[i]);
+	return result;
+}
+
+function isAtStop(belief: Belief, stop: string): belief is AtStop {
+	return belief.stop?.id === stop;
+}
+
+function level(before: Belief, event: LevelEvent, tank: Tank, draws: Draws): Absorbed {
+	const { capacityL, gaugeSd = defaultGaugeSd } = tank;
+	const lawful = lawfulGauge(lawfulOpen(before.lawful), event.gauge, gaugeSd, capacityL);
+	const opened = openStop({ ...before, lawful }, null, true, before.level);
+	return closed(gaugeSaid(opened, event.gauge, gaugeSd, capacityL), tank, draws);
+}
+
+/** Settles a stop; what cannot be is left out and said to be so. */
+export function closed(belief: AtStop, tank: Tank, draws: Draws): Absorbed {
+	const possible = settled(belief, tank.capacityL, draws);
+	if (possible) return { belief: possible, surprise: null };
+	return { belief: settled(unsaid(belief), tank.capacityL, draws) ?? belief, surprise: { kind: "impossibleLevel" } };
+}
+
+function reading(before: Belief, event: ReadingEvent, draws: Draws): Absorbed {
+	const { value, sd } = event;
+	if (event.of === "pump") {
+		// What it says is held against what the pump was believed to give, drawn apart from the sample's own draws.
+		const { belief, delivered } = deliver(
+			before,
+			event.product,
+			event.place,
+			instant(event.at),
+			drawsFor(before.order, seedsFor(`${event.id} before`)),
+		);
+		const chance = chanceOf(belief, value, sd, Float64Array.from(delivered));
+		return { belief: sample(before, event, draws), surprise: surpriseAt(chance) };
+	}
+	const truth = Float64Array.from(before.content);
+	if (event.of === "trim")
+		for (let i = 0; i < truth.length; i++) truth[i] = fuelDemand(truth[i], event.calibratedFor) - 1;
+	const belief = before.stop ? frozen({ ...before, stop: before.stop }) : before;
+	return { belief: weighed(belief, value, sd, truth), surprise: surpriseAt(chanceOf(before, value, sd, truth)) };
+}
+
+function surpriseAt(chance: number): Surprise | null {
+	return chance < disagreementChance ? { kind: "disagrees", chance } : null;
+}
+
+function anyLevel(capacityFactor: Column, tank: Tank, draws: Draws): Column {
+	const u = draws.uniforms();
+	return capacityFactor.map((factor, i) => u[i] * factor * tank.capacityL);
+}
+
+function rectangular([low, high]: ContentRange, draws: Draws): Column {
+	return Float32Array.from(draws.uniforms(), (u) => low + (high - low) * u);
+}
+
+/** Normal around a value, cut to 0 … 1. */
+function bell(value: number, sd: number, draws: Draws): Column {
+	const below = normalChance(-value / sd);
+	const mass = normalChance((1 - value) / sd) - below;
+	return Float32Array.from(draws.uniforms(), (u) => bounded(value + sd * normalQuantile(below + mass * u)));
+}
+
+function around(value: number, distance: number): ContentRange {
+	return contentRange(bounded(value - distance), bounded(value + distance));
+}
+
+function bounded(value: number): number {
+	return Math.min(1, Math.max(0, value));
+}

@@ -1,0 +1,31 @@
+/** The numbers of the blend model. "Common practice" marks engineering judgement without a single source. */
+
+/** Spread of the fuel gauge's bias, fraction of capacity (common practice). */
+export const gaugeBiasSd = 0.03;
+/** Spread of the true capacity relative to the rated one (common practice). */
+export const capacityFactorSd = 0.015;
+/** Standard uncertainty of a gauge reading, fraction of capacity (common practice). */
+export const defaultGaugeSd = 0.05;
+/** Standard uncertainty of the level at the first click, fraction of capacity (common practice). */
+export const defaultClickSd = 0.02;
+/** No tank holds more than this multiple of its true capacity (common practice). */
+export const overfillLimit = 1.08;
+/** Relative spread of displayed litres: NIST Handbook 44, section 3.30, maintenance tolerance 0.5 % as two sd. */
+export const dispenserSd = 0.0025;
+/** Contents of a tank nobody can vouch for: nothing sold for cars with flex-fuel labels in use holds more (common practice). */
+export const unknownContents = [0, 0.85] as const;
+
+/** Drift of an area's level, share of the product's range per square root of a day (common practice). */
+export const areaDriftPerRootDay = 0.01;
+/** Spread of a place's offset, share of the product's range (common practice; SAE 2013-01-9071: 88 to 95 % in range). */
+export const placeSpread = 1 / 8;
+/** Days in which a place's offset is forgotten by a factor e (common practice). */
+export const placeMemoryDays = 45;
+
+/** Chance that a reading of the content says nothing at all (common practice). */
+export const rubbishChance = 0.02;
+/** A reading less likely than this is called out by name. */
+export const disagreementChance = 0.01;
+
+/** "Within three sd" of the lawful range. */
+export const lawfulSds = 3;

@@ -1,0 +1,36 @@
+/**
+ * What ethanol does to the fuel: density, stoichiometric air–fuel ratio, fuel demand. Blends mix by volume, air demand
+ * by mass. Gasoline varies; the values are those the whole project works with.
+ */
+import type { Fraction } from "./quantity";
+
+/** Density, kg/L. Gasoline as used by Zope et al., ACC 2011, table I; ethanol at 20 °C, NIST (from memory). */
+export const density = { gasoline: 0.745, ethanol: 0.789 } as const;
+
+/** Stoichiometric air–fuel ratio by mass: DOE AFDC fuel properties (gasoline 14.7) and Zope et al. (14.6); ethanol 9.0. */
+export const stoichiometricRatio = { gasoline: 14.6, ethanol: 9.0 } as const;
+
+/** Density of a blend, kg/L, without excess volume (a few tenths of a percent at most). */
+export function blendDensity(content: Fraction): number {
+	return density.gasoline * (1 - content) + density.ethanol * content;
+}
+
+/** Stoichiometric air–fuel ratio of a blend, by mass. */
+export function blendStoichiometricRatio(content: Fraction): number {
+	return airPerLitre(content) / blendDensity(content);
+}
+
+/** Air that a litre of the blend burns at stoichiometry, kg/L: linear in the content, since both parts add by mass. */
+function airPerLitre(content: number): number {
+	const gasoline = stoichiometricRatio.gasoline * density.gasoline;
+	const ethanol = stoichiometricRatio.ethanol * density.ethanol;
+	return gasoline * (1 - content) + ethanol * content;
+}
+
+/**
+ * Fuel volume needed for the same air, relative to what a calibration made for `calibratedFor` delivers: K(E)/K(E₀).
+ * Above 1 the engine runs lean by this factor wherever nothing corrects it.
+ */
+export function fuelDemand(content: number, calibratedFor: number): number {
+	return airPerLitre(calibratedFor) / airPerLitre(content);
+}

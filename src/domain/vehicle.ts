@@ -1,0 +1,31 @@
+/** The car as far as the account of its tank needs it. */
+import type { ContentRange, Fraction, Litres } from "./quantity";
+
+export interface Calibration {
+	readonly id: string;
+	readonly name: string;
+	/** The content this calibration was made for. */
+	readonly calibratedFor: Fraction;
+	/** The contents it tolerates. Below it the engine may knock, above it open-loop fuelling runs lean. */
+	readonly window: ContentRange;
+	/** Accepted chance of being above the window; one in twenty unless set. */
+	readonly leanBudget?: Fraction;
+	/** Accepted chance of being below the window; one in twenty unless set. */
+	readonly knockBudget?: Fraction;
+}
+
+export interface Tank {
+	/** Rated capacity, L. */
+	readonly capacityL: Litres;
+	/** Standard uncertainty of a gauge reading, fraction of the capacity. */
+	readonly gaugeSd?: number;
+	/** Standard uncertainty of the level at the first click, fraction of the capacity. */
+	readonly clickSd?: number;
+}
+
+export interface Car {
+	readonly id: string;
+	readonly name: string;
+	readonly tank: Tank;
+	readonly calibrations: readonly Calibration[];
+}

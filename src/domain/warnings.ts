@@ -1,0 +1,56 @@
+/** What to warn of, as data: the words are the screens' business. */
+import type { Surprise } from "./estimator/absorb";
+import type { Estimate } from "./estimator/estimate";
+import type { Fraction } from "./quantity";
+import type { Calibration } from "./vehicle";
+
+/** Accepted chance on either side unless the calibration says otherwise: one in twenty. */
+export const usualBudget = 0.05 as Fraction;
+
+/** `likely`: more likely than not. `possible`: above what the calibration accepts. */
+export type Severity = "possible" | "likely";
+
+export type Warning =
+	/** Above the window: open-loop fuelling runs lean. */
+	| { readonly code: "lean"; readonly severity: Severity; readonly chance: Fraction; readonly budget: Fraction }
+	/** Below the window: the fuel may knock under the calibration's boost and timing. */
+	| { readonly code: "knock"; readonly severity: Severity; readonly chance: Fraction; readonly budget: Fraction }
+	/** The last entry's reading had only this chance. */
+	| { readonly code: "disagrees"; readonly chance: number }
+	/** What the last entry said of the level cannot be. */
+	| { readonly code: "impossibleLevel" };
+
+/** May the calibration's boost be used? */
+export type Verdict = "yes" | "unsure" | "no" | "noWindow";
+
+export function warningsFor(estimate: Estimate, calibration: Calibration | null, surprise: Surprise | null): Warning[] {
+	const { above, below } = estimate;
+	const found: Warning[] = [];
+	const lean = calibration?.leanBudget ?? usualBudget;
+	const knock = calibration?.knockBudget ?? usualBudget;
+	if (above !== null && above > lean)
+		found.push({ code: "lean", severity: severityOf(above), chance: above, budget: lean });
+	if (below !== null && below > knock) {
+		found.push({ code: "knock", severity: severityOf(below), chance: below, budget: knock });
+	}
+	// The graver side first; too lean before too weak where they tie.
+	found.sort(
+		(a, b) => Number("severity" in b && b.severity === "likely") - Number("severity" in a && a.severity === "likely"),
+	);
+	if (surprise?.kind === "disagrees") found.push({ code: "disagrees", chance: surprise.chance });
+	if (surprise?.kind === "impossibleLevel") found.push({ code: "impossibleLevel" });
+	return found;
+}
+
+export function verdictOf(estimate: Estimate, calibration: Calibration | null): Verdict {
+	if (!calibration || estimate.above === null || estimate.below === null) return "noWindow";
+	if (estimate.above > 0.5 || estimate.below > 0.5) return "no";
+	const sides = warningsFor(estimate, calibration, null);
+	if (sides.length === 0) return "yes";
+	// Outside on one side or the other counts as outside, even where neither alone is likely.
+	return estimate.above + estimate.below > 0.5 ? "no" : "unsure";
+}
+
+function severityOf(chance: number): Severity {
+	return chance > 0.5 ? "likely" : "possible";
+}

@@ -1,0 +1,56 @@
+/** What could be added to come back inside the window. */
+
+import { catalogue } from "../domain/catalogue";
+import type { Belief } from "../domain/estimator/belief";
+import type { Estimate } from "../domain/estimator/estimate";
+import { type Budgets, insideStretch, outlookOf } from "../domain/estimator/outlook";
+import type { LogEvent, Product } from "../domain/event";
+import type { Calibration, Tank } from "../domain/vehicle";
+import { usualBudget } from "../domain/warnings";
+import type { Mend } from "./view";
+
+export function budgetsOf(calibration: Calibration): Budgets {
+	return { lean: calibration.leanBudget ?? usualBudget, knock: calibration.knockBudget ?? usualBudget };
+}
+
+/** Null where nothing needs mending, or where no product is known that could mend it. */
+export function mendFor(
+	belief: Belief,
+	estimate: Estimate,
+	calibration: Calibration | null,
+	tank: Tank,
+	bought: readonly LogEvent[],
+	at: string,
+): Mend | null {
+	if (!calibration || estimate.above === null || estimate.below === null) return null;
+	const budgets = budgetsOf(calibration);
+	const lean = estimate.above > budgets.lean;
+	if (!lean && !(estimate.below > budgets.knock)) return null;
+	const product = lean ? weaker(bought, calibration) : stronger(bought, calibration);
+	if (!product) return null;
+	const pour = { id: `${at} mend`, at, product, stop: belief.stop?.id ?? `${at} mend` };
+	const outlook = outlookOf(belief, pour, tank, calibration.window);
+	// The lean side comes first: being too weak is the lesser harm, if both cannot be had.
+	const stretch = insideStretch(outlook, budgets) ?? (lean ? insideStretch(outlook, { ...budgets, knock: 0.5 }) : null);
+	return { product, between: stretch && [stretch.from, stretch.to] };
+}
+
+/** The last product bought that lies below the window, else gasoline as it is sold anywhere. */
+function weaker(bought: readonly LogEvent[], { window }: Calibration): Product | undefined {
+	return (
+		lastBought(bought, ({ range }) => range[1] < window[0]) ??
+		catalogue.find(({ id, range }) => id === "gasoline-to-10" && range[1] < window[0])
+	);
+}
+
+function stronger(bought: readonly LogEvent[], { window }: Calibration): Product | undefined {
+	return lastBought(bought, ({ range }) => range[0] > window[1]);
+}
+
+function lastBought(events: readonly LogEvent[], fits: (product: Product) => boolean): Product | undefined {
+	for (let i = events.length - 1; i >= 0; i--) {
+		const event = events[i];
+		if (event.kind === "fill" && fits(event.product)) return event.product;
+	}
+	return undefined;
+}

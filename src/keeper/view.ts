@@ -1,0 +1,76 @@
+/** What the screens are given of an account. */
+import type { Surprise } from "../domain/estimator/absorb";
+import type { Estimate } from "../domain/estimator/estimate";
+import type { Outlook, Pour } from "../domain/estimator/outlook";
+import type { FillEvent, LogEvent, Product, TankEvent } from "../domain/event";
+import type { Litres } from "../domain/quantity";
+import type { Calibration, Car } from "../domain/vehicle";
+
+/** An estimate without its drawing. */
+export type Figures = Omit<Estimate, "dots" | "level">;
+
+/** One line of the account: an event and what was believed after it. */
+export interface LogLine {
+	readonly event: TankEvent;
+	readonly figures: Figures;
+	readonly surprise: Surprise | null;
+}
+
+/** The tank as it stands. Small enough to be kept and shown before the log is read. */
+export interface TankNow {
+	readonly estimate: Estimate;
+	readonly calibration: Calibration | null;
+	/** The last event that changed or observed the tank, and what was odd about it. */
+	readonly last: TankEvent;
+	readonly surprise: Surprise | null;
+	/** The fills of the last stop, if the last event belongs to one. */
+	readonly lastStop: readonly FillEvent[];
+	/** Median content before that event or stop; null at the start of the account. */
+	readonly medianBefore: number | null;
+	readonly mend: Mend | null;
+}
+
+/** What could be added to the tank as it stands to come back inside the window. */
+export interface Mend {
+	readonly product: Product;
+	/** Amounts between which both chances are accepted, L; null: none of them fits, drive first. */
+	readonly between: readonly [from: Litres, to: Litres] | null;
+}
+
+export interface AccountView {
+	readonly car: Car;
+	/** Number of events on the device when this was made. */
+	readonly count: number;
+	/** Null while the log holds nothing about the tank. */
+	readonly now: TankNow | null;
+	/** Everything that counts, in order. */
+	readonly lines: readonly LogLine[];
+	/** All events, the void ones too, in order. */
+	readonly events: readonly LogEvent[];
+	/** Events that only a newer version of the app can read. */
+	readonly unreadable: number;
+}
+
+/** A stop as typed so far. */
+export interface DraftStop {
+	/** Fills with their amounts, in order. */
+	readonly fills: readonly FillEvent[];
+	/** The next product, its amount still open. */
+	readonly next: Pour | null;
+	/** Events this stop is going to replace. */
+	readonly instead: readonly string[];
+}
+
+export interface Preview {
+	/** After the fills as typed; null while the log is empty. */
+	readonly estimate: Estimate;
+	/** What was odd about what was typed. */
+	readonly surprise: Surprise | null;
+	/** Before the stop. */
+	readonly before: Estimate;
+	readonly calibration: Calibration | null;
+	/** What every amount of the last product would lead to; null without a window or a product. */
+	readonly outlook: Outlook | null;
+	/** What to add after these fills to come back inside; null where they keep inside. */
+	readonly mend: Mend | null;
+}

@@ -1,0 +1,155 @@
+/** The database: its stores, and a connection that survives being dropped by the browser. */
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from "idb";
+import { StorageLostError } from "./errors";
+
+interface Schema extends DBSchema {
+	/** Raw cars by their id. */
+	cars: { key: string; value: unknown };
+	/** Raw events by car and event. */
+	events: { key: [carId: string, eventId: string]; value: unknown };
+	drafts: { key: string; value: unknown };
+	preferences: { key: string; value: unknown };
+	checkpoints: { key: string; value: unknown };
+}
+
+export type Database = IDBPDatabase<Schema>;
+export type StoreName = StoreNames<Schema>;
+export type Writing = IDBPTransaction<Schema, StoreName[], "readwrite">;
+
+/** Each step takes the database one version on. A released step never changes. */
+const steps: ((db: Database) => void)[] = [
+	(db) => {
+		db.createObjectStore("cars", { keyPath: "id" });
+		for (const name of ["events", "drafts", "preferences", "checkpoints"] as const) db.createObjectStore(name);
+	},
+];
+
+export interface Callbacks {
+	/** Another tab needs a newer database, or is deleting it: this one has let go. */
+	onStale?: (() => void) | undefined;
+	/** The browser found the database damaged and began an empty one (only Chromium says so). */
+	onWiped?: (() => void) | undefined;
+}
+
+export interface Connection {
+	/** Does the work; if the connection turns out lost, once more on a new one. Throws StorageLostError. */
+	run<T>(work: (db: Database) => Promise<T>): Promise<T>;
+	close(): void;
+}
+
+export function connect(name: string, callbacks: Callbacks): Connection {
+	let handle: Promise<Database> | null = null;
+	let closed = false;
+
+	function drop(dropped: Promise<Database>): void {
+		if (handle === dropped) handle = null;
+		dropped.then((db) => db.close()).catch(() => {});
+	}
+	function current(): Promise<Database> {
+		if (closed) throw new StorageLostError("closed");
+		if (handle) return handle;
+		const opening: Promise<Database> = open(name, callbacks, () => drop(opening));
+		handle = opening;
+		opening.catch(() => drop(opening));
+		return opening;
+	}
+	return {
+		async run(work) {
+			for (let attempt = 1; ; attempt++) {
+				const used = current();
+				try {
+					return await work(await used);
+				} catch (error) {
+					if (nameOf(error) === "QuotaExceededError") throw new StorageLostError("full", error);
+					if (!losses.has(nameOf(error))) throw error;
+					drop(used);
+					if (attempt === 2) throw new StorageLostError("lost", error);
+				}
+			}
+		},
+		close() {
+			closed = true;
+			if (handle) drop(handle);
+		},
+	};
+}
+
+/**
+ * One transaction, all or nothing; resolves when it is on the disk, which only `strict` guarantees. The work may await
+ * nothing but requests of its transaction.
+ */
+export async function write<T>(
+	db: Database,
+	stores: StoreName[],
+	work: (tx: Writing) => Promise<T>,
+	durability: IDBTransactionDurability = "strict",
+): Promise<T> {
+	const tx = db.transaction(stores, "readwrite", { durability });
+	tx.done.catch(() => {});
+	try {
+		const result = await work(tx);
+		await tx.done;
+		return result;
+	} catch (error) {
+		abort(tx);
+		throw error;
+	}
+}
+
+function abort(tx: Writing): void {
+	try {
+		tx.abort();
+	} catch {
+		// It has aborted by itself.
+	}
+}
+
+/** What browsers throw when a connection has died: suspension, a crashed process, damage. No AbortError is our own. */
+const losses = new Set(["InvalidStateError", "UnknownError", "AbortError"]);
+
+function nameOf(error: unknown): string {
+	return error instanceof Error || error instanceof DOMException ? error.name : "";
+}
+
+/** Opening may hang while another process holds the database; people should not wait for ever. */
+const openWithinMs = 10_000;
+
+function open(name: string, { onStale, onWiped }: Callbacks, onLost: () => void): Promise<Database> {
+	return new Promise((resolve, reject) => {
+		let givenUp = false;
+		const giveUp = (error: unknown) => {
+			givenUp = true;
+			clearTimeout(timer);
+			reject(error);
+		};
+		const timer = setTimeout(() => giveUp(new StorageLostError("lost")), openWithinMs);
+		if (typeof indexedDB === "undefined") return giveUp(new StorageLostError("refused"));
+		openDB<Schema>(name, steps.length, {
+			upgrade(db, oldVersion, _newVersion, _tx, event) {
+				for (const step of steps.slice(oldVersion)) step(db);
+				if ((event as { dataLoss?: string }).dataLoss === "total") onWiped?.();
+			},
+			blocked: () => giveUp(new StorageLostError("blocked")),
+			blocking(_version, _wanted, event) {
+				(event.target as IDBDatabase).close();
+				onLost();
+				onStale?.();
+			},
+			terminated: onLost,
+		}).then(
+			(db) => {
+				clearTimeout(timer);
+				// A request that was blocked still succeeds later, and must not block others in turn.
+				if (givenUp) db.close();
+				else resolve(db);
+			},
+			(error) => giveUp(openingError(error)),
+		);
+	});
+}
+
+function openingError(error: unknown): unknown {
+	if (nameOf(error) === "VersionError") return new StorageLostError("newer", error);
+	if (nameOf(error) === "SecurityError") return new StorageLostError("refused", error);
+	return error;
+}

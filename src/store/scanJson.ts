@@ -1,0 +1,130 @@
+/**
+ * Reads JSON without building it, to say where it is wrong in a person's terms: engines word the fault differently and
+ * some name no place. Also refuses what JSON allows and a log must not hold, see below.
+ */
+import { shown } from "./logError";
+
+/** A place, counted in characters from 0, and what is wrong there. */
+export interface Fault {
+	readonly at: number;
+	readonly message: string;
+	/** The text is JSON as far as it was read, but not such as we take. */
+	readonly refused?: true;
+}
+
+/** Levels of brackets within brackets; a log has six. */
+const deepest = 32;
+
+/** Finds the first fault; null means that JSON.parse succeeds and keeps every field. */
+export function scanJson(text: string): Fault | null {
+	try {
+		const end = skipSpace(text, scanValue(text, skipSpace(text, 0), 0));
+		if (end < text.length) fail(end, "there is more after the end of the log: remove it");
+		return null;
+	} catch (thrown) {
+		if (thrown instanceof ScanError) return thrown.fault;
+		throw thrown;
+	}
+}
+
+class ScanError extends Error {
+	constructor(readonly fault: Fault) {
+		super(fault.message);
+	}
+}
+
+function fail(at: number, message: string): never {
+	throw new ScanError({ at, message });
+}
+
+function refuse(at: number, message: string): never {
+	throw new ScanError({ at, message, refused: true });
+}
+
+/** Each scan… takes the place where its part begins and returns the place after it. */
+function scanValue(text: string, at: number, depth: number): number {
+	const first = text[at];
+	if (first === "{" || first === "[") {
+		if (depth === deepest) refuse(at, `brackets within brackets deeper than ${deepest}: a log is not so deep`);
+		return first === "{" ? scanObject(text, at, depth + 1) : scanArray(text, at, depth + 1);
+	}
+	if (first === '"') return scanString(text, at);
+	scalar.lastIndex = at;
+	if (!scalar.test(text)) return unexpected(text, at, "a value");
+	const end = scalar.lastIndex;
+	if (Math.abs(Number(text.slice(at, end))) === Infinity) refuse(at, "this number is too large");
+	return end;
+}
+
+const scalar = /(?:true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?)(?![\w.+-])/y;
+
+function scanObject(text: string, start: number, depth: number): number {
+	let at = skipSpace(text, start + 1);
+	if (text[at] === "}") return at + 1;
+	const names = new Set<string>();
+	for (;;) {
+		if (text[at] !== '"') unexpected(text, at, 'a name in double quotes, such as "id"');
+		const end = scanString(text, at);
+		const name = JSON.parse(text.slice(at, end)) as string;
+		if (name === "__proto__") refuse(at, 'the name "__proto__" is not allowed: remove it');
+		if (names.has(name)) refuse(at, `${shown(name)} is there twice: remove one of them`);
+		names.add(name);
+		at = skipSpace(text, end);
+		if (text[at] !== ":") unexpected(text, at, "a colon");
+		at = skipSpace(text, scanValue(text, skipSpace(text, at + 1), depth));
+		if (text[at] === "}") return at + 1;
+		at = scanComma(text, at, "}");
+	}
+}
+
+function scanArray(text: string, start: number, depth: number): number {
+	let at = skipSpace(text, start + 1);
+	if (text[at] === "]") return at + 1;
+	for (;;) {
+		at = skipSpace(text, scanValue(text, at, depth));
+		if (text[at] === "]") return at + 1;
+		at = scanComma(text, at, "]");
+	}
+}
+
+function scanComma(text: string, at: number, closing: string): number {
+	if (text[at] !== ",") unexpected(text, at, `a comma or ${closing}`);
+	const next = skipSpace(text, at + 1);
+	if (text[next] === closing) fail(at, `nothing follows this comma before ${closing}: remove the comma`);
+	return next;
+}
+
+function scanString(text: string, start: number): number {
+	let escaped = false;
+	for (let at = start + 1; at < text.length; at++) {
+		const code = text.charCodeAt(at);
+		if (code === 0x22) {
+			const whole = escaped ? (JSON.parse(text.slice(start, at + 1)) as string) : text.slice(start, at + 1);
+			if (/\p{Surrogate}/u.test(whole)) refuse(start, "this text holds half a character (a lone surrogate): remove it");
+			return at + 1;
+		}
+		if (code < 0x20) fail(at, "text must end on its line: a closing quote is missing");
+		if (code === 0x5c) {
+			escapes.lastIndex = at;
+			if (!escapes.test(text)) fail(at, 'a backslash must be followed by one of "\\/bfnrt, or u and four hex digits');
+			at = escapes.lastIndex - 1;
+			escaped = true;
+		}
+	}
+	return fail(text.length, cutShort);
+}
+
+const escapes = /\\(?:["\\/bfnrt]|u[\da-fA-F]{4})/y;
+
+const cutShort = "the file ends in the middle: it was cut short, take another copy";
+
+function unexpected(text: string, at: number, expected: string): never {
+	if (at >= text.length) return fail(at, cutShort);
+	return fail(at, `expected ${expected}, got ${shown(String.fromCodePoint(text.codePointAt(at) ?? 0))}`);
+}
+
+function skipSpace(text: string, start: number): number {
+	let at = start;
+	while (text[at] === " " || text[at] === "\n" || text[at] === "\r" || text[at] === "\t") at++;
+	return at;
+}

@@ -1,0 +1,167 @@
+/**
+ * Format version 1 of the log, as design/log-format has it: frozen once released. The sentences are what a person reads
+ * after the place, so each says what the field must be. Fields we don't know are kept and mean nothing.
+ */
+import * as z from "zod/mini";
+import type { LogEvent } from "../domain/event";
+import type { Fraction, Litres } from "../domain/quantity";
+import type { Car } from "../domain/vehicle";
+
+export const format = "heeltap-log";
+export const version = 1;
+
+/** One car and its events, in any order. */
+export interface Log {
+	readonly car: Car;
+	readonly events: readonly LogEvent[];
+}
+
+type Shape<T> = z.ZodMiniType<T, unknown>;
+
+/** The one place where checked numbers get the brands of the domain. */
+function quantity<Q extends number>(checked: z.ZodMiniNumber): z.ZodMiniType<Q, number> {
+	return checked as unknown as z.ZodMiniType<Q, number>;
+}
+
+const longest = 200;
+const text = z
+	.string(`must be text of 1 to ${longest} characters`)
+	.check(
+		z.minLength(1),
+		z.maxLength(longest),
+		z.refine(isWellFormed, "must not hold half a character (a lone surrogate)"),
+	);
+
+const aFraction = quantity<Fraction>(z.number("must be a number from 0 to 1").check(z.gte(0), z.lte(1)));
+const aBudget = quantity<Fraction>(z.number("must be a chance between 0 and 1").check(z.gt(0), z.lt(1)));
+const aLevelSd = z.number("must be more than 0 and at most 0.5 of the tank").check(z.gt(0), z.lte(0.5));
+const anSd = z.number("must be a number more than 0").check(z.gt(0));
+const aVolume = quantity<Litres>(z.number("must be more than 0 L and at most 2000 L").check(z.gt(0), z.lte(2000)));
+
+const twoContents = "must be two contents, [low, high], each from 0 to 1";
+const aRange = z
+	.tuple([aFraction, aFraction], twoContents)
+	.check(z.refine(([low, high]) => low <= high, "must run from the lower content to the higher"));
+const aWindow = z
+	.tuple([aFraction, aFraction], twoContents)
+	.check(z.refine(([low, high]) => low < high, "must have a lower end below its higher end"));
+
+const time = "must be a time with its offset, such as 2026-06-01T17:30:00+02:00";
+const timePattern = /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,9})?)?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
+const aTime = z
+	.string(time)
+	.check(z.regex(timePattern), z.refine(isRealDay, "must be on a day that exists, from 1970 to 2200"));
+
+const aProduct = z.looseObject({ id: text, range: aRange }, "must be a product: its id and range");
+
+const calibrationSchema = z.looseObject(
+	{
+		id: text,
+		name: text,
+		calibratedFor: aFraction,
+		window: aWindow,
+		leanBudget: z.exactOptional(aBudget),
+		knockBudget: z.exactOptional(aBudget),
+	},
+	"must be a calibration in braces",
+);
+
+export const carSchema: Shape<Car> = z.looseObject(
+	{
+		id: text,
+		name: text,
+		tank: z.looseObject(
+			{
+				capacityL: aVolume,
+				gaugeSd: z.exactOptional(aLevelSd),
+				clickSd: z.exactOptional(aLevelSd),
+			},
+			"must be the tank in braces",
+		),
+		calibrations: z.array(calibrationSchema, "must be a list of calibrations, perhaps empty: []"),
+	},
+	"must be a car in braces",
+);
+
+const recorded = { id: text, at: aTime };
+const measured = { ...recorded, kind: z.literal("reading"), sd: anSd, method: z.exactOptional(text) };
+
+const startSchema = z.looseObject({
+	...recorded,
+	kind: z.literal("start"),
+	contents: z.union(
+		[
+			z.looseObject({ range: aRange, value: nothing(), sd: nothing() }),
+			z.looseObject({ value: aFraction, sd: anSd, range: nothing() }),
+		],
+		"must hold either range, or value and sd",
+	),
+	gauge: z.exactOptional(aFraction),
+});
+
+const fillSchema = z.looseObject({
+	...recorded,
+	kind: z.literal("fill"),
+	stop: text,
+	product: aProduct,
+	litres: aVolume,
+	place: z.exactOptional(text),
+	gauge: z.exactOptional(aFraction),
+	toClick: z.exactOptional(z.boolean("must be true or false")),
+});
+
+const readingSchema = z.discriminatedUnion(
+	"of",
+	[
+		z.looseObject({ ...measured, of: z.literal("tank"), value: aFraction }),
+		z.looseObject({ ...measured, of: z.literal("pump"), value: aFraction, place: text, product: aProduct }),
+		z.looseObject({
+			...measured,
+			of: z.literal("trim"),
+			value: z.number("must be a trim from -0.9 to 9").check(z.gte(-0.9), z.lte(9)),
+			calibratedFor: aFraction,
+		}),
+	],
+	"must be tank, pump or trim",
+);
+
+export const eventSchema: Shape<LogEvent> = z.discriminatedUnion(
+	"kind",
+	[
+		startSchema,
+		fillSchema,
+		readingSchema,
+		z.looseObject({ ...recorded, kind: z.literal("level"), gauge: aFraction }),
+		z.looseObject({ ...recorded, kind: z.literal("calibration"), calibration: text }),
+		z.looseObject({ ...recorded, kind: z.literal("void"), target: text }),
+	],
+	{
+		error: ({ code }) =>
+			code === "invalid_union"
+				? "must be start, fill, reading, level, calibration or void"
+				: "must be an event in braces",
+	},
+);
+
+function nothing() {
+	return z.exactOptional(z.never("must be left out beside the other way to give the contents"));
+}
+
+function isWellFormed(value: string): boolean {
+	return !/\p{Surrogate}/u.test(value);
+}
+
+/** Date.parse differs between engines on the 30th of February, so the day is checked by a round trip. */
+function isRealDay(value: string): boolean {
+	const day = value.slice(0, 10);
+	const midnight = new Date(`${day}T00:00:00Z`);
+	return day >= "1970" && day < "2201" && midnight.getTime() >= 0 && midnight.toISOString().startsWith(day);
+}
+
+/** The whole file: what the published JSON Schema is made from. */
+export const logSchema = z.looseObject({
+	format: z.literal(format),
+	version: z.literal(version),
+	car: carSchema,
+	events: z.array(eventSchema),
+});

@@ -1,0 +1,75 @@
+import { readFile } from "node:fs/promises";
+import { createServer, type Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { extname, join, normalize } from "node:path";
+import { headers } from "../../src/tools/policy";
+
+const types: Record<string, string> = {
+	".css": "text/css; charset=utf-8",
+	".html": "text/html; charset=utf-8",
+	".js": "text/javascript; charset=utf-8",
+	".json": "application/json",
+	".png": "image/png",
+	".svg": "image/svg+xml",
+	".txt": "text/plain; charset=utf-8",
+	".webmanifest": "application/manifest+json",
+};
+
+export interface Site {
+	readonly origin: string;
+	/** Paths asked for, in order. */
+	readonly requests: string[];
+	/** Serves another folder from now on, as a deploy does. */
+	deploy(folder: string): void;
+	/** Goes away, cutting open connections. */
+	stop(): Promise<void>;
+	/** Comes back on the same port. */
+	start(): Promise<void>;
+}
+
+/** A static host for the built app. A missing file is a 404 and never the page. */
+export async function openSite(dist: string): Promise<Site> {
+	let folder = dist;
+	let port = 0;
+	let server: Server | null = null;
+	const requests: string[] = [];
+
+	async function start() {
+		const starting = createServer(async (request, response) => {
+			const path = decodeURIComponent(new URL(request.url ?? "/", "http://site").pathname);
+			requests.push(path);
+			const file = normalize(path.endsWith("/") ? `${path}index.html` : path);
+			const body = await readFile(join(folder, file)).catch(() => null);
+			// Names under assets/ carry a hash of the content.
+			const cache = file.startsWith("/assets/") ? "public, max-age=31536000, immutable" : "no-cache";
+			response.writeHead(body ? 200 : 404, {
+				...headers,
+				"Content-Type": body ? (types[extname(file)] ?? "application/octet-stream") : "text/plain",
+				"Cache-Control": body ? cache : "no-store",
+			});
+			response.end(body ?? "no such file");
+		});
+		await new Promise<void>((done) => starting.listen(port, "127.0.0.1", done));
+		port = (starting.address() as AddressInfo).port;
+		server = starting;
+	}
+	async function stop() {
+		const stopping = server;
+		server = null;
+		if (!stopping) return;
+		const closed = new Promise((done) => stopping.close(done));
+		stopping.closeAllConnections();
+		await closed;
+	}
+
+	await start();
+	return {
+		origin: `http://localhost:${port}`,
+		requests,
+		deploy: (next) => {
+			folder = next;
+		},
+		stop,
+		start,
+	};
+}

@@ -1,0 +1,91 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { VitePWA } from "vite-plugin-pwa";
+import { defineConfig } from "vitest/config";
+import { manifest, screenshots } from "./src/pwa/manifest.ts";
+import { logSchemaFile } from "./src/tools/logSchema.ts";
+import { headers, policyTag } from "./src/tools/policy.ts";
+
+const root = import.meta.dirname;
+const inPublic = (file: string) => existsSync(join(root, "public", file));
+// Tests of updates build the app twice; all else takes the version of package.json.
+const version = process.env.HEELTAP_VERSION ?? JSON.parse(readFileSync(join(root, "package.json"), "utf8")).version;
+const define = { __HEELTAP_VERSION__: JSON.stringify(version) };
+
+export default defineConfig({
+	root: "src",
+	publicDir: "../public",
+	cacheDir: "../node_modules/.vite",
+	base: "./",
+	// One page all the same, but a missing file is a 404: never the page under another name.
+	appType: "mpa",
+	define,
+	build: {
+		outDir: "../dist",
+		emptyOutDir: true,
+		// Phones of 2022 on: iOS 16 gets 16.4 and later, Android a current Chrome or Firefox.
+		target: ["safari16.4", "chrome109", "firefox115"],
+		// Safari 16 only loses a head start without it.
+		modulePreload: { polyfill: false },
+		// Inlined as data: addresses, pictures would break the policy.
+		assetsInlineLimit: 0,
+	},
+	worker: { format: "es" },
+	// Another port would be another origin, with a log of its own.
+	preview: { port: 4173, strictPort: true, headers },
+	plugins: [
+		policyTag(),
+		logSchemaFile(),
+		VitePWA({
+			strategies: "injectManifest",
+			srcDir: "sw",
+			filename: "sw.ts",
+			registerType: "prompt",
+			injectRegister: false,
+			manifest: { ...manifest, screenshots: screenshots.filter((shot) => inPublic(shot.src)) },
+			includeManifestIcons: false,
+			injectManifest: { rollupFormat: "iife", globPatterns: ["**/*.{js,css,html}", "icon.svg"] },
+		}),
+	],
+	test: {
+		root,
+		reporters: ["default", ["json", { outputFile: join(root, "node_modules/.heeltap-tests.json") }]],
+		projects: [
+			{
+				root,
+				define,
+				test: {
+					name: "unit",
+					include: ["tests/**/*.test.ts"],
+					exclude: ["tests/{app,pwa,e2e}/**", "tests/size.test.ts"],
+					testTimeout: 60_000,
+				},
+			},
+			{
+				root,
+				define,
+				test: {
+					name: "component",
+					environment: "jsdom",
+					include: ["tests/{app,pwa}/**/*.test.{ts,tsx}"],
+					setupFiles: "tests/app/cleanup.ts",
+					// Left to Node, Testing Library would load a second Preact.
+					server: { deps: { inline: ["@testing-library/preact"] } },
+				},
+			},
+			{
+				root,
+				test: {
+					name: "e2e",
+					include: ["tests/e2e/**/*.test.ts", "tests/size.test.ts"],
+					globalSetup: "tests/e2e/build.ts",
+					fileParallelism: false,
+					// After the others: times and time-outs are measured on a quiet machine.
+					sequence: { groupOrder: 1 },
+					testTimeout: 120_000,
+					hookTimeout: 120_000,
+				},
+			},
+		],
+	},
+});
