@@ -6,31 +6,42 @@ const whole = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
 const tenth = new Intl.NumberFormat(undefined, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const typed = new Intl.NumberFormat(undefined, { maximumFractionDigits: 3 });
 
+/** Number and unit stay on one line. */
+const space = "\u00a0";
+
 /** A content in whole percent, without the sign. */
 export function points(content: number): string {
 	return whole.format(content * 100);
 }
 
 export function percent(content: number): string {
-	return `${points(content)} %`;
+	return `${points(content)}${space}%`;
 }
 
 /** A label's limit: tenths only where it has some. */
 export function exactPercent(content: number): string {
-	return `${typed.format(Math.round(content * 1000) / 10)} %`;
+	return `${typed.format(Math.round(content * 1000) / 10)}${space}%`;
+}
+
+export function exactPercentRange(low: number, high: number): string {
+	return `${typed.format(Math.round(low * 1000) / 10)}–${exactPercent(high)}`;
 }
 
 export function percentRange(low: number, high: number): string {
-	return `${points(low)} to ${points(high)} %`;
+	return `${points(low)}–${points(high)}${space}%`;
 }
 
 export function volume(litres: number, unit: VolumeUnit): string {
-	return `${tenth.format(fromLitres(litres, unit))} ${unit}`;
+	return `${tenth.format(fromLitres(litres, unit))}${space}${unit}`;
+}
+
+export function volumeRange(from: number, to: number, unit: VolumeUnit): string {
+	return `${tenth.format(fromLitres(from, unit))}–${volume(to, unit)}`;
 }
 
 /** As typed at the pump, up to three decimals. */
 export function exactVolume(litres: number, unit: VolumeUnit): string {
-	return `${typed.format(fromLitres(litres, unit))} ${unit}`;
+	return `${typed.format(fromLitres(litres, unit))}${space}${unit}`;
 }
 
 /** A chance as so many in twenty, the way the dots show it. */

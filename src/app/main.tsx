@@ -1,15 +1,36 @@
 import { render } from "preact";
 import { followLaunches } from "../pwa/launch";
 import { watchForUpdates } from "../pwa/update";
+import { Main } from "./App";
+import { warnOwner } from "./alerts";
+import { AppContext } from "./app";
+import { keeperInWorker } from "./keeperPort";
+import { createModel } from "./model";
+import { createToasts } from "./toasts";
+import "./styles/base.css";
+import "./styles/frame.css";
+
+const toasts = createToasts();
+const model = createModel(
+	keeperInWorker(),
+	() => crypto.randomUUID(),
+	(error) => globalThis.reportError?.(error),
+);
+const now = () => Date.now();
 
 const root = document.getElementById("app");
 if (root) {
 	render(
-		<main>
-			<h1>Heeltap</h1>
-		</main>,
+		<AppContext.Provider value={{ model, toasts, now }}>
+			<Main />
+		</AppContext.Provider>,
 		root,
 	);
 }
+model.start();
+model.subscribe(() => warnOwner(model.state()));
 followLaunches(window);
-watchForUpdates({ onReady: () => {}, onWaiting: () => {} });
+watchForUpdates({
+	onReady: () => toasts.show("Heeltap is on this phone now and works without a network."),
+	onWaiting: (apply) => toasts.show("A new version is ready.", { label: "Restart", run: apply }, true),
+}).catch((error) => globalThis.reportError?.(error));

@@ -49,7 +49,10 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 		const car = cars.find(({ id }) => id === settings.activeCar) ?? cars[0] ?? null;
 		const same = car?.id === state.car?.id;
 		set({ cars, settings, car, ...(same ? {} : { now: null, account: null }) });
-		if (!car) return set({ phase: "ready" });
+		if (!car) {
+			set({ phase: "ready" });
+			return;
+		}
 		if (!state.account) {
 			const now = await keeper.shown(car.id);
 			if (now) set({ now, phase: "ready" });
@@ -122,6 +125,18 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 				await refresh();
 				return true;
 			}),
+		/** A new car with its first events, from now on the active one; true once all is on disk. May be tried again. */
+		addCar: async (car: Car, unit: VolumeUnit, events: readonly LogEvent[], dropDraft?: string): Promise<boolean> => {
+			const added = await tried(async () => {
+				await keeper.saveCar(car);
+				await saveSettings({ units: { ...state.settings.units, [car.id]: unit }, activeCar: car.id });
+				// Last, and all or none: with the events goes the form that they came from.
+				await keeper.append(car.id, events, dropDraft === undefined ? {} : { dropDraft });
+				await refresh();
+				return true;
+			});
+			return added === true;
+		},
 		removeCar: (carId: string) =>
 			tried(async () => {
 				await keeper.removeCar(carId);

@@ -1,10 +1,10 @@
 /** All the words that more than one screen needs: products, verdicts, warnings, cautions. */
 import type { Product } from "../domain/event";
 import type { Verdict, Warning } from "../domain/warnings";
-import { exactPercent, inTwenty } from "./format";
+import { exactPercent, exactPercentRange, inTwenty } from "./format";
 
 const productNames: Readonly<Record<string, string>> = {
-	"flex-51-83": "Flex fuel 51–83 %",
+	"flex-51-83": "Flex fuel E85 (US)",
 	"flex-30": "Flex fuel “30 %”",
 	"flex-40": "Flex fuel “40 %”",
 	"flex-50": "Flex fuel “50 %”",
@@ -29,7 +29,7 @@ export function productName({ id }: Product): string {
 
 /** What the label allows, as a person would read it off the pump. */
 export function productRange({ range: [low, high] }: Product): string {
-	return low === high ? exactPercent(low) : `${exactPercent(low)} to ${exactPercent(high)}`;
+	return low === high ? exactPercent(low) : exactPercentRange(low, high);
 }
 
 export const soldIn = { US: "United States", EU: "Europe", AU: "Australia", BR: "Brazil", any: "Anywhere" } as const;

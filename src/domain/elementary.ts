@@ -17,8 +17,9 @@ const powersOfTwo = (() => {
 
 /** e to the power x; within 1 ulp (method and coefficients of FreeBSD msun e_exp.c). */
 export function exp(x: number): number {
-	if (!(x > -745.1)) return Number.isNaN(x) ? x : 0;
-	if (x > 709.7) return Infinity;
+	// Below the first bound lies at most the least number there is, above the second nothing finite.
+	if (!(x > -744.7)) return Number.isNaN(x) ? x : 0;
+	if (x > 709.782712893384) return Infinity;
 	const k = Math.floor(x / 0.6931471805599453 + 0.5);
 	const high = x - k * ln2High;
 	const low = k * ln2Low;

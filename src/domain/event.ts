@@ -95,17 +95,44 @@ export function compareEvents(a: LogEvent, b: LogEvent): number {
 	return instant(a.at) - instant(b.at) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 }
 
-/**
- * The events that count, in order of replay. Voids are taken from the last to the first, so that a void may itself be
- * voided by a later one.
- */
+/** The events that count, in order of replay. */
 export function countingEvents(events: readonly LogEvent[]): LogEvent[] {
 	const decorated = events.map((event) => ({ event, at: instant(event.at) as Instant }));
 	decorated.sort((a, b) => a.at - b.at || (a.event.id < b.event.id ? -1 : 1));
+	const ordered = decorated.map(({ event }) => event);
+	const voided = voidedIn(ordered);
+	return ordered.filter((event) => event.kind !== "void" && !voided.has(event.id));
+}
+
+/**
+ * The ids of events that do not count. A void may itself be voided, whatever their times say: clocks differ, and two taps
+ * may share a minute. So a void is decided once all that aim at it are; of voids that aim at each other the last goes first.
+ */
+function voidedIn(ordered: readonly LogEvent[]): Set<string> {
+	const voids = new Map(ordered.flatMap((event) => (event.kind === "void" ? [[event.id, event] as const] : [])));
+	const undecided = new Map<string, number>();
+	for (const { target } of voids.values()) undecided.set(target, (undecided.get(target) ?? 0) + 1);
+	const free = [...voids.values()].filter(({ id }) => !undecided.has(id));
+	const decided = new Set<string>();
 	const voided = new Set<string>();
-	for (let i = decorated.length - 1; i >= 0; i--) {
-		const { event } = decorated[i];
-		if (event.kind === "void" && !voided.has(event.id)) voided.add(event.target);
+	for (const first of [...free, ...[...voids.values()].reverse()]) {
+		let next: VoidEvent | undefined = first;
+		while (next !== undefined && !decided.has(next.id)) {
+			decided.add(next.id);
+			if (!voided.has(next.id)) voided.add(next.target);
+			const left: number = (undecided.get(next.target) ?? 0) - 1;
+			undecided.set(next.target, left);
+			next = left > 0 ? undefined : voids.get(next.target);
+		}
 	}
-	return decorated.flatMap(({ event }) => (event.kind === "void" || voided.has(event.id) ? [] : [event]));
+	return voided;
+}
+
+/** The ids of events that do not count, each with the voids that count against it. */
+export function voidedBy(events: readonly LogEvent[]): Map<string, string[]> {
+	const ordered = [...events].sort(compareEvents);
+	const voids = new Map([...voidedIn(ordered)].map((id): [string, string[]] => [id, []]));
+	for (const event of ordered)
+		if (event.kind === "void" && !voids.has(event.id)) voids.get(event.target)?.push(event.id);
+	return voids;
 }

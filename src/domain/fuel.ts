@@ -1,6 +1,6 @@
 /**
- * What ethanol does to the fuel: density, stoichiometric air–fuel ratio, fuel demand. Blends mix by volume, air demand
- * by mass. Gasoline varies; the values are those the whole project works with.
+ * What ethanol does to the fuel: density, heat, stoichiometric air–fuel ratio, fuel demand. Blends mix by volume, heat and
+ * air demand by mass. Gasoline varies; the values are those the whole project works with.
  */
 import type { Fraction } from "./quantity";
 
@@ -10,6 +10,9 @@ export const density = { gasoline: 0.745, ethanol: 0.789 } as const;
 /** Stoichiometric air–fuel ratio by mass: DOE AFDC fuel properties (gasoline 14.7) and Zope et al. (14.6); ethanol 9.0. */
 export const stoichiometricRatio = { gasoline: 14.6, ethanol: 9.0 } as const;
 
+/** Lower heating value, MJ/kg: DOE AFDC fuel properties (18,676 and 11,585 Btu/lb). */
+export const lowerHeatingValue = { gasoline: 43.44, ethanol: 26.95 } as const;
+
 /** Density of a blend, kg/L, without excess volume (a few tenths of a percent at most). */
 export function blendDensity(content: Fraction): number {
 	return density.gasoline * (1 - content) + density.ethanol * content;
@@ -18,6 +21,13 @@ export function blendDensity(content: Fraction): number {
 /** Stoichiometric air–fuel ratio of a blend, by mass. */
 export function blendStoichiometricRatio(content: Fraction): number {
 	return airPerLitre(content) / blendDensity(content);
+}
+
+/** Lower heating value of a litre of the blend, MJ. */
+export function heatPerLitre(content: Fraction): number {
+	const gasoline = lowerHeatingValue.gasoline * density.gasoline;
+	const ethanol = lowerHeatingValue.ethanol * density.ethanol;
+	return gasoline * (1 - content) + ethanol * content;
 }
 
 /** Air that a litre of the blend burns at stoichiometry, kg/L: linear in the content, since both parts add by mass. */

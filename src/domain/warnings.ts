@@ -1,6 +1,7 @@
 /** What to warn of, as data: the words are the screens' business. */
 import type { Surprise } from "./estimator/absorb";
 import type { Estimate } from "./estimator/estimate";
+import type { Budgets } from "./estimator/stretch";
 import type { Fraction } from "./quantity";
 import type { Calibration } from "./vehicle";
 
@@ -12,9 +13,9 @@ export type Severity = "possible" | "likely";
 
 export type Warning =
 	/** Above the window: open-loop fuelling runs lean. */
-	| { readonly code: "lean"; readonly severity: Severity; readonly chance: Fraction; readonly budget: Fraction }
+	| { readonly code: "lean"; readonly severity: Severity; readonly chance: number; readonly budget: number }
 	/** Below the window: the fuel may knock under the calibration's boost and timing. */
-	| { readonly code: "knock"; readonly severity: Severity; readonly chance: Fraction; readonly budget: Fraction }
+	| { readonly code: "knock"; readonly severity: Severity; readonly chance: number; readonly budget: number }
 	/** The last entry's reading had only this chance. */
 	| { readonly code: "disagrees"; readonly chance: number }
 	/** What the last entry said of the level cannot be. */
@@ -23,11 +24,14 @@ export type Warning =
 /** May the calibration's boost be used? */
 export type Verdict = "yes" | "unsure" | "no" | "noWindow";
 
+export function budgetsOf(calibration: Calibration | null): Budgets {
+	return { lean: calibration?.leanBudget ?? usualBudget, knock: calibration?.knockBudget ?? usualBudget };
+}
+
 export function warningsFor(estimate: Estimate, calibration: Calibration | null, surprise: Surprise | null): Warning[] {
 	const { above, below } = estimate;
 	const found: Warning[] = [];
-	const lean = calibration?.leanBudget ?? usualBudget;
-	const knock = calibration?.knockBudget ?? usualBudget;
+	const { lean, knock } = budgetsOf(calibration);
 	if (above !== null && above > lean)
 		found.push({ code: "lean", severity: severityOf(above), chance: above, budget: lean });
 	if (below !== null && below > knock) {

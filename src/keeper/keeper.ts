@@ -11,7 +11,6 @@ import { compareEvents, countingEvents, isTankEvent, type LogEvent } from "../do
 import { seedsFor } from "../domain/random";
 import { err, ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
-import { describeLogError, formatLog, parseLog } from "../store/backup";
 import type { Merged, Store } from "../store/store";
 import { type Checkpoint, type Replayed, replayed } from "./accounts";
 import { mendFor } from "./mend";
@@ -97,10 +96,12 @@ export function keeperOf(store: Store) {
 		saveCar: (car: Car) => store.saveCar(car),
 		removeCar: (carId: string) => store.removeCar(carId),
 		async exportLog(carId: string): Promise<string> {
+			const { formatLog } = await import("../store/backup");
 			return formatLog({ car: await carOf(carId), events: await store.events(carId) });
 		},
 		/** The union with a log file; the error is a sentence. */
 		async importLog(text: string): Promise<Result<Merged & { car: Car }, string>> {
+			const { describeLogError, parseLog } = await import("../store/backup");
 			const log = parseLog(text);
 			if (!log.ok) return err(describeLogError(log.error));
 			const merged = await store.merge(log.value);

@@ -3,15 +3,12 @@
 import { catalogue } from "../domain/catalogue";
 import type { Belief } from "../domain/estimator/belief";
 import type { Estimate } from "../domain/estimator/estimate";
-import { type Budgets, insideStretch, outlookOf } from "../domain/estimator/outlook";
+import { outlookOf } from "../domain/estimator/outlook";
+import { insideStretch } from "../domain/estimator/stretch";
 import type { LogEvent, Product } from "../domain/event";
 import type { Calibration, Tank } from "../domain/vehicle";
-import { usualBudget } from "../domain/warnings";
+import { budgetsOf } from "../domain/warnings";
 import type { Mend } from "./view";
-
-export function budgetsOf(calibration: Calibration): Budgets {
-	return { lean: calibration.leanBudget ?? usualBudget, knock: calibration.knockBudget ?? usualBudget };
-}
 
 /** Null where nothing needs mending, or where no product is known that could mend it. */
 export function mendFor(

@@ -1,7 +1,8 @@
 /** What the screens are given of an account. */
 import type { Surprise } from "../domain/estimator/absorb";
 import type { Estimate } from "../domain/estimator/estimate";
-import type { Outlook, Pour } from "../domain/estimator/outlook";
+import type { Pour } from "../domain/estimator/outlook";
+import type { Outlook } from "../domain/estimator/stretch";
 import type { FillEvent, LogEvent, Product, TankEvent } from "../domain/event";
 import type { Litres } from "../domain/quantity";
 import type { Calibration, Car } from "../domain/vehicle";

@@ -4,7 +4,12 @@ import { keeperOf } from "./keeper";
 
 const opener = {
 	/** Rejects where the browser does not let the app keep data. */
-	open: async () => proxy(keeperOf(await openStore())),
+	async open() {
+		const store = await openStore();
+		// Here before the first save, which may come without a network.
+		setTimeout(() => import("../store/checks").catch(() => {}), 1000);
+		return proxy(keeperOf(store));
+	},
 };
 
 export type Opener = typeof opener;

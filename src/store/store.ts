@@ -3,7 +3,7 @@ import type { LogEvent } from "../domain/event";
 import type { Car } from "../domain/vehicle";
 import { changesOf, type Listener } from "./changes";
 import { type Callbacks, type Connection, connect, type StoreName, write } from "./db";
-import { eventsOf, readCar, readEvent, refuse, refuseBad } from "./records";
+import { eventsOf, readCar, readEvent, refuse } from "./records";
 import { referenceError } from "./references";
 import { append, type Merged, merge, removeCar, saveCar } from "./transactions";
 import type { Log } from "./wire";
@@ -64,7 +64,7 @@ export async function openStore({
 	return {
 		cars: async () => (await run((db) => db.getAll("cars"))).flatMap(readCar),
 		async saveCar(car) {
-			refuseBad(car, []);
+			await refuseBad(car, []);
 			await run((db) => write(db, ["cars", "events"], (tx) => saveCar(tx, car)));
 			changes.announce(null);
 		},
@@ -77,13 +77,13 @@ export async function openStore({
 		countEvents: (carId) => run((db) => db.count("events", eventsOf(carId))),
 		unreadable: async (carId) => (await rawEvents(carId)).filter((raw) => readEvent(raw).length === 0).length,
 		async append(carId, events, { dropDraft } = {}) {
-			refuseBad(null, events);
+			await refuseBad(null, events);
 			const stores: StoreName[] = dropDraft === undefined ? ["cars", "events"] : ["cars", "events", "drafts"];
 			await run((db) => write(db, stores, (tx) => append(tx, carId, events, dropDraft)));
 			changes.announce(carId);
 		},
 		async merge(log) {
-			refuseBad(log.car, log.events);
+			await refuseBad(log.car, log.events);
 			refuse(referenceError(log, log));
 			const merged = await run((db) => write(db, ["cars", "events"], (tx) => merge(tx, log)));
 			changes.announce(null);
@@ -109,6 +109,11 @@ export async function openStore({
 			changes.close();
 		},
 	};
+}
+
+async function refuseBad(car: Car | null, events: readonly LogEvent[]): Promise<void> {
+	const checks = await import("./checks");
+	checks.refuseBad(car, events);
 }
 
 function notesIn(

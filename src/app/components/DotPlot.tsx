@@ -10,14 +10,16 @@ export interface DotPlotProps {
 	readonly calibratedFor: number | null;
 	/** The same before what is being typed; drawn as outlines. */
 	readonly before?: readonly number[] | undefined;
+	/** Flat, without the window's label: beside the keys. */
+	readonly compact?: boolean | undefined;
 }
 
 const width = 360;
-const plotHeight = 132;
-const baseline = plotHeight + 6;
 
 /** Twenty dots over the ethanol axis, standing over the bracket of the calibration's window. */
-export function DotPlot({ dots, window, calibratedFor, before }: DotPlotProps) {
+export function DotPlot({ dots, window, calibratedFor, before, compact }: DotPlotProps) {
+	const plotHeight = compact ? 74 : 132;
+	const baseline = plotHeight + 6;
 	const axis = axisFor([...dots, ...(before ?? [])], window);
 	const x = (content: number) => 14 + ((content - axis.from) / (axis.to - axis.from)) * (width - 28);
 	const layout = stackedDots(dots, window, x, plotHeight);
@@ -25,14 +27,16 @@ export function DotPlot({ dots, window, calibratedFor, before }: DotPlotProps) {
 	for (let tick = axis.from; tick <= axis.to + 1e-9; tick += axis.step) ticks.push(tick);
 	return (
 		<figure class="dotplot">
-			<svg viewBox={`0 0 ${width} ${plotHeight + 74}`} role="img" aria-label={summary(layout.dots, window)}>
+			<svg
+				viewBox={`0 0 ${width} ${plotHeight + (compact ? 52 : 74)}`}
+				role="img"
+				aria-label={summary(layout.dots, window)}
+			>
 				{window && <rect class="band" x={x(window[0])} y={0} width={x(window[1]) - x(window[0])} height={baseline} />}
 				{before?.map((content, i) => (
-					// biome-ignore lint/suspicious/noArrayIndexKey: the dots are ranks, and glide as such
 					<line class="was" key={i} x1={x(content)} x2={x(content)} y1={baseline - 9} y2={baseline} />
 				))}
 				{layout.dots.map((dot, i) => (
-					// biome-ignore lint/suspicious/noArrayIndexKey: as above
 					<g class="glide" key={i} transform={`translate(${dot.x} ${baseline - dot.y})`}>
 						<path class={`dot ${dot.side}`} d={shape(dot.side, layout.radius)} />
 					</g>
@@ -52,9 +56,16 @@ export function DotPlot({ dots, window, calibratedFor, before }: DotPlotProps) {
 						{calibratedFor !== null && (
 							<line class="bracket" x1={x(calibratedFor)} x2={x(calibratedFor)} y1={baseline + 33} y2={baseline + 39} />
 						)}
-						<text class="window" x={clampLabel(x((window[0] + window[1]) / 2))} y={baseline + 58} text-anchor="middle">
-							window {percentRange(window[0], window[1])}
-						</text>
+						{!compact && (
+							<text
+								class="window"
+								x={clampLabel(x((window[0] + window[1]) / 2))}
+								y={baseline + 58}
+								text-anchor="middle"
+							>
+								window {percentRange(window[0], window[1])}
+							</text>
+						)}
 					</>
 				)}
 			</svg>

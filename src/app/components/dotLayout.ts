@@ -48,8 +48,9 @@ export function stackedDots(
 		for (const content of contents) {
 			const x = xOf(content);
 			const side = sideOf(content, window);
-			// A column never mixes sides, or a dot might seem to stand over the bracket's other side.
-			if (x - column.x > 2 * radius || side !== column.side) column = { x, side, count: 0 };
+			// A column never mixes sides, and the next one makes room for it: upwards, which is still its own side of the edge.
+			if (side !== column.side) column = { x: Math.max(x, column.x + 2 * radius), side, count: 0 };
+			else if (x - column.x > 2 * radius) column = { x, side, count: 0 };
 			column.count++;
 			dots.push({ content, x: column.x, y: (2 * column.count - 1) * radius + 2, side });
 			highest = Math.max(highest, 2 * column.count * radius + 2);

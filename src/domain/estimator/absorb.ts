@@ -18,7 +18,7 @@ import {
 	unknownContents,
 } from "./constants";
 import { type Draws, drawsFor } from "./draws";
-import { lawfulClick, lawfulFill, lawfulGauge, lawfulOpen, lawfulStart } from "./lawful";
+import { lawfulClick, lawfulFill, lawfulGauge, lawfulGoOn, lawfulOpen, lawfulStart } from "./lawful";
 import { deliver, sample } from "./pump";
 import { chanceOf, weighed } from "./reading";
 import { fittingSize, largeSample, prepared } from "./resample";
@@ -38,10 +38,7 @@ export interface Absorbed {
 
 /** Knowing nothing: any content a tank may hold, any level. */
 export function initialBelief(carId: string, tank: Tank, size = largeSample): Belief {
-	const draws = drawsFor(
-		Uint32Array.from({ length: size }, (_, i) => i),
-		seedsFor(carId),
-	);
+	const draws = drawsFor(size, seedsFor(carId));
 	const z = draws.normals();
 	// A capacity half the rated one is 33 sd away: the floor only keeps divisions safe.
 	const capacityFactor = Float32Array.from(z, (n) => Math.max(0.5, 1 + capacityFactorSd * n));
@@ -57,6 +54,7 @@ export function initialBelief(carId: string, tank: Tank, size = largeSample): Be
 		order: ascending(content),
 		areas: new Map(),
 		places: new Map(),
+		lastStop: null,
 		stop: null,
 		lawful: lawfulStart(contentRange(...unknownContents), tank.capacityL),
 	};
@@ -70,7 +68,7 @@ export function absorb(before: Belief, event: TankEvent, tank: Tank, size = fitt
 	const seeds = seedsFor(event.id);
 	const ready = prepared(before, size, seeds);
 	const belief = { ...ready, age: event.kind === "start" ? 0 : ready.age + 1 };
-	const draws = drawsFor(belief.order, seeds);
+	const draws = drawsFor(belief.weight.length, seeds);
 	switch (event.kind) {
 		case "start":
 			return start(belief, event, tank, draws);
@@ -113,9 +111,7 @@ function fill(before: Belief, event: FillEvent, tank: Tank, draws: Draws): Absor
 /** At the pump, nothing poured yet: the stop is open, the gauge was noted, and the pump's fuel is drawn. */
 export function arrivedAt(before: Belief, event: Omit<FillEvent, "litres" | "toClick">, tank: Tank, draws: Draws) {
 	const { capacityL, gaugeSd = defaultGaugeSd } = tank;
-	let belief: AtStop = isAtStop(before, event.stop)
-		? before
-		: { ...openStop(before, event.stop, true, before.level), lawful: lawfulOpen(before.lawful) };
+	let belief = atStop(before, event.stop);
 	if (event.gauge !== undefined && belief.stop.gauge === null) {
 		const lawful = lawfulGauge(belief.lawful, event.gauge, gaugeSd, capacityL);
 		belief = { ...gaugeSaid(belief, event.gauge, gaugeSd, capacityL), lawful };
@@ -132,8 +128,16 @@ function displayed(litres: number, draws: Draws): Column {
 	return result;
 }
 
-function isAtStop(belief: Belief, stop: string): belief is AtStop {
-	return belief.stop?.id === stop;
+/** The stop as it goes on, or a new one; one that a look at the level interrupted goes on from the level now believed. */
+function atStop(belief: Belief, id: string): AtStop {
+	const { stop, lastStop, level, lawful } = belief;
+	if (stop?.id === id) return { ...belief, stop };
+	const burned = lastStop !== id;
+	return {
+		...openStop(belief, id, burned, level),
+		lastStop: id,
+		lawful: burned ? lawfulOpen(lawful) : lawfulGoOn(lawful),
+	};
 }
 
 function level(before: Belief, event: LevelEvent, tank: Tank, draws: Draws): Absorbed {
@@ -159,7 +163,7 @@ function reading(before: Belief, event: ReadingEvent, draws: Draws): Absorbed {
 			event.product,
 			event.place,
 			instant(event.at),
-			drawsFor(before.order, seedsFor(`${event.id} before`)),
+			drawsFor(before.weight.length, seedsFor(`${event.id} before`)),
 		);
 		const chance = chanceOf(belief, value, sd, Float64Array.from(delivered));
 		return { belief: sample(before, event, draws), surprise: surpriseAt(chance) };

@@ -34,33 +34,42 @@ export interface Belief {
 	readonly areas: ReadonlyMap<string, Wandering>;
 	/** Place offset by place and product. */
 	readonly places: ReadonlyMap<string, Wandering>;
+	/** Id of the last stop, over or not: nothing is burned until another one begins. */
+	readonly lastStop: string | null;
 	/** The stop under way: what the tank held before its first fill can still be learned about. */
 	readonly stop: StopMemory | null;
 	readonly lawful: LawfulBelief;
 }
 
-/** The weights times the factors, the largest brought to 1; null where nothing is left. */
+/** The weights times the factors, the largest brought to 1; null where nothing is left, or a factor is beyond all numbers. */
 export function reweighted(weight: Column, factor: Float64Array): Column | null {
 	const size = weight.length;
 	let largest = 0;
 	for (let i = 0; i < size; i++) largest = Math.max(largest, weight[i] * factor[i]);
-	if (!(largest > 0)) return null;
+	if (!(largest > 0 && largest < Infinity)) return null;
 	const result = new Float32Array(size);
 	for (let i = 0; i < size; i++) result[i] = (weight[i] * factor[i]) / largest;
 	return result;
 }
 
-const buckets = 65536;
-
-/** Indices of a column in ascending order, to 1/65536 of its largest value: a counting sort, several times quicker than comparing. */
+/**
+ * Indices of a column of numbers zero or more, in ascending order. The bits of such numbers order like whole numbers, so two
+ * counting sorts by 16 bits each will do: several times quicker than comparing.
+ */
 export function ascending(column: Column): Uint32Array {
-	let most = 0;
-	for (let i = 0; i < column.length; i++) if (column[i] > most) most = column[i];
-	const scale = most > 0 ? (buckets - 1) / most : 0;
-	const starts = new Uint32Array(buckets + 1);
-	for (let i = 0; i < column.length; i++) starts[((column[i] * scale) | 0) + 1]++;
-	for (let b = 0; b < buckets; b++) starts[b + 1] += starts[b];
-	const order = new Uint32Array(column.length);
-	for (let i = 0; i < column.length; i++) order[starts[(column[i] * scale) | 0]++] = i;
+	const bits = new Uint32Array(column.buffer, column.byteOffset, column.length);
+	return byDigit(byDigit(null, bits, 0), bits, 16);
+}
+
+/** Orders by the 16 bits above `shift`, keeping the order before where they tie. */
+function byDigit(before: Uint32Array | null, bits: Uint32Array, shift: number): Uint32Array {
+	const starts = new Uint32Array(65537);
+	for (let i = 0; i < bits.length; i++) starts[((bits[i] >>> shift) & 0xffff) + 1]++;
+	for (let digit = 0; digit < 65536; digit++) starts[digit + 1] += starts[digit];
+	const order = new Uint32Array(bits.length);
+	for (let i = 0; i < bits.length; i++) {
+		const next = before ? before[i] : i;
+		order[starts[(bits[next] >>> shift) & 0xffff]++] = next;
+	}
 	return order;
 }

@@ -22,6 +22,9 @@ export interface Estimate {
 
 const dotCount = 20;
 
+/** Contents this near an edge of the window lie on it, and so inside: mixing rounds in the seventh place. */
+export const edgeWidth = 1e-6;
+
 export function estimateOf(belief: Belief, window: ContentRange | null): Estimate {
 	const { weight } = belief;
 	const content = quantilesOf(belief.content, weight, belief.order);
@@ -32,9 +35,8 @@ export function estimateOf(belief: Belief, window: ContentRange | null): Estimat
 	for (let i = 0; i < weight.length; i++) {
 		total += weight[i];
 		if (!window) continue;
-		// Round the edges as the column rounds, so that a content exactly on the edge is inside.
-		if (belief.content[i] < Math.fround(window[0])) below += weight[i];
-		else if (belief.content[i] > Math.fround(window[1])) above += weight[i];
+		if (belief.content[i] < window[0] - edgeWidth) below += weight[i];
+		else if (belief.content[i] > window[1] + edgeWidth) above += weight[i];
 	}
 	return {
 		median: content(0.5) as Fraction,

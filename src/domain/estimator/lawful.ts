@@ -34,12 +34,16 @@ export function lawfulStart(content: ContentRange, capacityL: number, gauge?: nu
 
 /** A stop, or a look at the level: it has fallen to anything down to nothing. */
 export function lawfulOpen(lawful: LawfulBelief): LawfulBelief {
-	const levelBefore: Interval = [0, lawful.level[1]];
-	return {
-		content: lawful.content,
-		level: levelBefore,
-		stop: { levelBefore, contentBefore: lawful.content, poured: 0, pouredEthanol: [0, 0] },
-	};
+	return opened(lawful, [0, lawful.level[1]]);
+}
+
+/** A stop that was interrupted goes on: nothing was burned. */
+export function lawfulGoOn(lawful: LawfulBelief): LawfulBelief {
+	return opened(lawful, lawful.level);
+}
+
+function opened({ content }: LawfulBelief, level: Interval): LawfulBelief {
+	return { content, level, stop: { levelBefore: level, contentBefore: content, poured: 0, pouredEthanol: [0, 0] } };
 }
 
 export function lawfulGauge(lawful: LawfulBelief, gauge: number, gaugeSd: number, capacityL: number): LawfulBelief {

@@ -10,7 +10,7 @@ export const smallSample = 2 ** 15;
 /** Tank events since the account began (anew) during which it counts as young. */
 const youngUntil = 12;
 /** 90 % range of the content, above which it counts as little known. */
-const wide = 0.25;
+const wide = 0.4;
 
 /** Share of the sample that must still count, by Kish's effective size, for it to be left alone. */
 const enough = 0.6;
@@ -52,12 +52,14 @@ function drawn(belief: Belief, size: number, seeds: Seeds): Belief {
 	for (let i = 0; i < weight.length; i++) total += weight[i];
 	const step = total / size;
 	const start = uniform(seeds);
+	const ranks = new Uint32Array(size);
 	let at = 0;
 	let reached = weight[order[0]];
 	for (let i = 0; i < size; i++) {
 		const mark = (i + start) * step;
 		while (reached < mark && at < order.length - 1) reached += weight[order[++at]];
 		parent[i] = order[at];
+		ranks[i] = i;
 	}
 	return {
 		...belief,
@@ -66,7 +68,7 @@ function drawn(belief: Belief, size: number, seeds: Seeds): Belief {
 		capacityFactor: pick(belief.capacityFactor),
 		biasMean: pick(belief.biasMean),
 		weight: new Float32Array(size).fill(1),
-		order: Uint32Array.from(parent.keys()),
+		order: ranks,
 		areas: pickAll(belief.areas),
 		places: pickAll(belief.places),
 		stop: stop && {

@@ -101,7 +101,9 @@ export function gaugeSaid(belief: AtStop, value: number, sd: number, capacityL: 
 		deviation[i] = capacityL * capacityFactor[i] * spread;
 	}
 	const said = withBell(belief, mean, deviation);
-	return { ...said, stop: { ...said.stop, gauge: { value, sd } } };
+	// The bell is a density of the reading, per capacity: as a density of litres it would speak for small capacities.
+	const saidFactor = said.stop.saidFactor.map((factor, i) => factor * capacityFactor[i]);
+	return { ...said, stop: { ...said.stop, saidFactor, gauge: { value, sd } } };
 }
 
 /** Adds that the nozzle clicked after what has been poured so far; sd as a fraction of capacity. */

@@ -1,0 +1,132 @@
+import { useEffect, useState } from "preact/hooks";
+import { useAppState } from "./app";
+import { ToastList } from "./components/ToastList";
+import { later } from "./later";
+import { parseRoute, printRoute, type Route } from "./route";
+import { TankScreen } from "./screens/Tank";
+
+const FillScreen = later(async () => (await import("./screens/Fill")).FillScreen);
+const LogScreen = later(async () => (await import("./screens/Log")).LogScreen);
+const EntryScreen = later(async () => (await import("./screens/Entry")).EntryScreen);
+const CarScreen = later(async () => (await import("./screens/Car")).CarScreen);
+const CalibrationScreen = later(async () => (await import("./screens/Calibration")).CalibrationScreen);
+const SetupScreen = later(async () => (await import("./screens/Setup")).SetupScreen);
+
+export function Main() {
+	const { state, toasts } = useAppState();
+	const route = useRoute();
+	useTheme(state.settings.theme);
+	const { car, phase, failure } = state;
+	const setup = phase === "ready" && (route.screen === "setup" || !car) && !failure;
+	return (
+		<>
+			<header class="top">
+				<div class="inner">
+					<h1>{setup ? "Heeltap" : (car?.name ?? "Heeltap")}</h1>
+					{car && isInvented(car.id) && !setup && <span class="invented">invented</span>}
+				</div>
+			</header>
+			<main class="page">
+				{failure && <Failure text={failure} />}
+				{phase === "opening" ? (
+					<p class="soft">Opening the log…</p>
+				) : setup ? (
+					<SetupScreen key="setup" />
+				) : (
+					car && <Screen key={`${car.id} ${printRoute(route)}`} route={route} />
+				)}
+			</main>
+			{!setup && car && <Tabs current={route.screen} />}
+			<ToastList toasts={toasts} />
+		</>
+	);
+}
+
+/** The demonstration car's id says what it is, wherever its log goes. */
+export function isInvented(carId: string): boolean {
+	return carId.startsWith("invented-");
+}
+
+function Screen({ route }: { readonly route: Route }) {
+	switch (route.screen) {
+		case "fill":
+			return <FillScreen correcting={null} />;
+		case "correct":
+			return <FillScreen correcting={route.id} />;
+		case "log":
+			return <LogScreen />;
+		case "entry":
+			return <EntryScreen id={route.id} />;
+		case "car":
+			return <CarScreen />;
+		case "calibration":
+			return <CalibrationScreen id={route.id} />;
+		default:
+			return <TankScreen />;
+	}
+}
+
+function Failure({ text }: { readonly text: string }) {
+	return (
+		<div class="card" role="alert">
+			<p class="fault">{text}</p>
+			<button type="button" class="button" onClick={() => location.reload()}>
+				Reload the app
+			</button>
+		</div>
+	);
+}
+
+const tabs: readonly { screen: "tank" | "fill" | "log" | "car"; label: string; icon: string }[] = [
+	{ screen: "tank", label: "Tank", icon: "M5 4v22h18V4M9 21h0M14 21h0M19 21h0M14 16h0M9 16h0M14 11h0" },
+	{ screen: "fill", label: "Fill", icon: "M14 4v20M4 14h20" },
+	{ screen: "log", label: "Log", icon: "M4 7h20M4 14h20M4 21h12" },
+	{ screen: "car", label: "Car", icon: "M4 19v-5l3-7h14l3 7v5zM8 19v3M20 19v3M4 14h20" },
+];
+
+const parents: Readonly<Record<string, string>> = { correct: "log", entry: "log", calibration: "car" };
+
+function Tabs({ current }: { readonly current: string }) {
+	return (
+		<nav class="tabs" aria-label="Screens">
+			<ul>
+				{tabs.map(({ screen, label, icon }) => (
+					<li key={screen}>
+						<a href={`#/${screen}`} aria-current={(parents[current] ?? current) === screen ? "page" : undefined}>
+							<svg viewBox="0 0 28 28" aria-hidden="true">
+								<path
+									d={icon}
+									fill="none"
+									stroke="currentColor"
+									stroke-width="3"
+									stroke-linecap="round"
+									stroke-linejoin="round"
+								/>
+							</svg>
+							{label}
+						</a>
+					</li>
+				))}
+			</ul>
+		</nav>
+	);
+}
+
+function useRoute(): Route {
+	const [hash, setHash] = useState(location.hash);
+	useEffect(() => {
+		const follow = () => {
+			setHash(location.hash);
+			window.scrollTo(0, 0);
+		};
+		window.addEventListener("hashchange", follow);
+		return () => window.removeEventListener("hashchange", follow);
+	}, []);
+	return parseRoute(hash);
+}
+
+function useTheme(theme: string): void {
+	useEffect(() => {
+		document.documentElement.dataset.theme = theme;
+	}, [theme]);
+}

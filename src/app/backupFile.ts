@@ -1,0 +1,42 @@
+/** The log on its way out of the app: as a download, or handed to another app. */
+
+/** `heeltap-the-grey-one-2026-06-01`, without its ending. */
+export function backupName(carName: string, today: string): string {
+	const slug = carName
+		.normalize("NFKD")
+		.replace(/\p{Mark}/gu, "")
+		.toLowerCase()
+		.replace(/[^\p{Letter}\p{Number}]+/gu, "-")
+		.slice(0, 40)
+		.replace(/^-|-$/g, "");
+	return `heeltap-${slug || "car"}-${today}`;
+}
+
+export function download(text: string, name: string): void {
+	const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+	const link = document.createElement("a");
+	link.href = address;
+	link.download = `${name}.json`;
+	link.click();
+	// Some browsers fetch it only after the tap is over.
+	setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** Chrome shares no .json; as .txt the file passes everywhere and opens here all the same. */
+function sharedFile(text: string, name: string): { readonly files: File[] } {
+	return { files: [new File([text], `${name}.txt`, { type: "text/plain" })] };
+}
+
+export function canShareFiles(): boolean {
+	return typeof navigator.canShare === "function" && navigator.canShare(sharedFile("", "heeltap"));
+}
+
+/** False where it could not be shared; a driver who changed his mind counts as served. */
+export async function share(text: string, name: string): Promise<boolean> {
+	try {
+		await navigator.share(sharedFile(text, name));
+		return true;
+	} catch (error) {
+		return error instanceof DOMException && error.name === "AbortError";
+	}
+}

@@ -1,0 +1,65 @@
+import { type Budgets, insideStretch, leanStretch, type Outlook } from "../../domain/estimator/stretch";
+import type { VolumeUnit } from "../../domain/units";
+import { fromLitres } from "../../domain/units";
+import { volume, volumeRange } from "../format";
+import "./AmountBar.css";
+
+interface AmountBarProps {
+	readonly outlook: Outlook | null;
+	readonly budgets: Budgets;
+	/** L. */
+	readonly amount: number;
+	/** End of the scale, L. */
+	readonly most: number;
+	readonly unit: VolumeUnit;
+	readonly onSlide: (amountInUnit: string) => void;
+}
+
+const width = 1000;
+
+/** A slider for the amount, over a ruler that shows where the blend would be inside the window and where the lean limit lies. */
+export function AmountBar({ outlook, budgets, amount, most, unit, onSlide }: AmountBarProps) {
+	const inside = outlook && insideStretch(outlook, budgets);
+	const lean = outlook && leanStretch(outlook, budgets);
+	const x = (litres: number) => Math.min(width, (litres / most) * width);
+	const step = unit === "L" ? 0.5 : 0.1;
+	return (
+		<div class="amountbar">
+			<svg viewBox={`0 0 ${width} 40`} preserveAspectRatio="none" aria-hidden="true">
+				<line class="rail" x1={0} x2={width} y1={36} y2={36} />
+				{inside && (
+					<path class="inside" d={`M${x(inside.from)} 12 V36 H${Math.max(x(inside.from) + 6, x(inside.to))} V12`} />
+				)}
+				{lean && (
+					<rect class="past" x={x(lean.from)} y={20} width={Math.max(6, x(lean.to) - x(lean.from))} height={16} />
+				)}
+			</svg>
+			<input
+				type="range"
+				aria-label={`Amount, ${unit}, by sliding`}
+				min={0}
+				max={fromLitres(most, unit)}
+				step={step}
+				value={fromLitres(amount, unit)}
+				onInput={(event) => onSlide(rounded(event.currentTarget.valueAsNumber, step))}
+			/>
+			<p class="small">{words(inside, lean, unit)}</p>
+		</div>
+	);
+}
+
+function rounded(value: number, step: number): string {
+	return value === 0 ? "" : String(Math.round(value / step) / Math.round(1 / step));
+}
+
+type Stretch = ReturnType<typeof insideStretch>;
+
+function words(inside: Stretch, lean: Stretch, unit: VolumeUnit): string {
+	const past = !lean
+		? ""
+		: lean.from > 0
+			? `Past the lean limit from ${volume(lean.from, unit)}.`
+			: `Past the lean limit until ${volume(lean.to, unit)} of this are in.`;
+	if (inside) return `Inside the window: ${volumeRange(inside.from, inside.to, unit)} of this. ${past}`;
+	return past && `No amount brings it inside as surely as asked. ${past}`;
+}

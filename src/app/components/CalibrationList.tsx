@@ -1,0 +1,75 @@
+import { useRef } from "preact/hooks";
+import type { LogEvent } from "../../domain/event";
+import type { Calibration, Car } from "../../domain/vehicle";
+import { usualBudget } from "../../domain/warnings";
+import { isoWithOffset, useApp } from "../app";
+import { budgetWords } from "../calibrationForm";
+import { flashEvent, flashedNow, lastFlashed } from "../calibrations";
+import { date, exactPercent, exactPercentRange } from "../format";
+import { printRoute } from "../route";
+import "./CalibrationList.css";
+
+interface CalibrationListProps {
+	readonly car: Car;
+	readonly events: readonly LogEvent[];
+}
+
+/** The calibrations of a car, and which one is flashed. */
+export function CalibrationList({ car, events }: CalibrationListProps) {
+	const { model, toasts, now } = useApp();
+	const current = flashedNow(car, events);
+	const flashed = lastFlashed(events);
+	const flashing = useRef(false);
+	async function flash({ id, name }: Calibration): Promise<void> {
+		if (flashing.current) return;
+		flashing.current = true;
+		const event = flashEvent(model.newId(), id, events, now());
+		const done = await model.append([event]);
+		flashing.current = false;
+		if (!done) return;
+		toasts.show(`“${name}” is flashed from now on.`, {
+			label: "Undo",
+			run: () => model.takeBack([event.id], isoWithOffset(now())),
+		});
+	}
+	return (
+		<section class="card">
+			<h2>Calibrations</h2>
+			{car.calibrations.length === 0 && (
+				<p>None is entered yet, so there is no window to hold the blend against and nothing to warn of.</p>
+			)}
+			<ul class="calibrations">
+				{car.calibrations.map((calibration) => (
+					<li key={calibration.id} aria-label={calibration.name}>
+						<h3>{calibration.name}</h3>
+						<Facts calibration={calibration} flashedAt={flashed.get(calibration.id) ?? null} />
+						{calibration.id === current?.id ? (
+							<p class="now">Flashed now</p>
+						) : (
+							<button type="button" class="button" onClick={() => flash(calibration)}>
+								This one is flashed now
+							</button>
+						)}
+						<a class="button" href={printRoute({ screen: "calibration", id: calibration.id })}>
+							Change <span class="hidden">“{calibration.name}”</span>
+						</a>
+					</li>
+				))}
+			</ul>
+			<a class="button wide" href={printRoute({ screen: "calibration", id: null })}>
+				A new calibration
+			</a>
+		</section>
+	);
+}
+
+function Facts({ calibration, flashedAt }: { readonly calibration: Calibration; readonly flashedAt: string | null }) {
+	const { calibratedFor, window, leanBudget = usualBudget, knockBudget = usualBudget } = calibration;
+	return (
+		<p class="number">
+			Made for {exactPercent(calibratedFor)}, window {exactPercentRange(...window)}. Accepted: too much{" "}
+			{budgetWords(leanBudget)}, too little {budgetWords(knockBudget)}.
+			{flashedAt !== null && ` Last flashed ${date(flashedAt)}.`}
+		</p>
+	);
+}

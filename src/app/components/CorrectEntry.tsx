@@ -1,0 +1,48 @@
+import { useState } from "preact/hooks";
+import { useApp } from "../app";
+import { type Correctable, correctionOf, readCorrection } from "../correctionForm";
+import { CorrectionFields } from "./CorrectionFields";
+import { Form } from "./Form";
+import { GaugeField } from "./GaugeField";
+
+interface CorrectEntryProps {
+	readonly event: Correctable;
+	/** Puts the new event in the old one's place; true once that is on disk. */
+	readonly onReplace: (event: Correctable) => Promise<boolean>;
+	readonly onClose: () => void;
+}
+
+/** A start or a gauge note, put right: a new entry in the place of the old one. */
+export function CorrectEntry({ event, onReplace, onClose }: CorrectEntryProps) {
+	const { model } = useApp();
+	const [form, setForm] = useState(() => correctionOf(event));
+	const [id] = useState(model.newId);
+	const [refused, setRefused] = useState(false);
+	const read = readCorrection(form, event, id);
+	const faults = refused && !read.ok ? read.error : {};
+	function save(): Promise<boolean> | null {
+		setRefused(!read.ok);
+		return read.ok ? onReplace(read.value) : null;
+	}
+	const isStart = event.kind === "start";
+	return (
+		<section class="card">
+			<h2>{isStart ? "Correct this start" : "Correct this gauge note"}</h2>
+			<Form label={isStart ? "Correct this start" : "Correct this gauge note"} once onSave={save}>
+				{isStart && <CorrectionFields form={form} faults={faults} onChange={setForm} />}
+				<GaugeField label="Fuel gauge then" value={form.gauge} onChange={(gauge) => setForm({ ...form, gauge })} />
+				{faults.gauge && (
+					<p class="fault" role="alert">
+						{faults.gauge}
+					</p>
+				)}
+				<button type="submit" class="button main">
+					Save the correction
+				</button>
+				<button type="button" class="button wide" onClick={onClose}>
+					Leave it as it was
+				</button>
+			</Form>
+		</section>
+	);
+}

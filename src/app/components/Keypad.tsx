@@ -1,0 +1,39 @@
+import "./Keypad.css";
+
+interface KeypadProps {
+	readonly value: string;
+	readonly onChange: (value: string) => void;
+	/** What is being typed, for those who hear it. */
+	readonly label: string;
+}
+
+const separator = (1.5).toLocaleString().includes(",") ? "," : ".";
+const longest = 7;
+
+/** Keys for gloves: large, in the thumb's reach, and no system keyboard that hides the dots. */
+export function Keypad({ value, onChange, label }: KeypadProps) {
+	const press = (key: string) => {
+		if (value.length >= longest) return;
+		if (key === separator) {
+			if (!/[.,]/.test(value)) onChange(value === "" ? `0${separator}` : value + separator);
+		} else onChange(value === "0" ? key : value + key);
+	};
+	return (
+		<fieldset class="keypad" aria-label={`Keys for ${label}`}>
+			{["1", "2", "3", "4", "5", "6", "7", "8", "9", separator, "0"].map((key) => (
+				<button
+					type="button"
+					class="key"
+					key={key}
+					onClick={() => press(key)}
+					aria-label={key === separator ? "decimal" : key}
+				>
+					{key}
+				</button>
+			))}
+			<button type="button" class="key" aria-label="delete the last digit" onClick={() => onChange(value.slice(0, -1))}>
+				⌫
+			</button>
+		</fieldset>
+	);
+}

@@ -1,0 +1,57 @@
+import { useState } from "preact/hooks";
+
+interface PlacePickerProps {
+	readonly places: readonly string[];
+	readonly chosen: string | null;
+	readonly onChoose: (place: string | null) => void;
+}
+
+/** Where one stands; a place that is named is remembered, and what its pumps gave with it. */
+export function PlacePicker({ places, chosen, onChoose }: PlacePickerProps) {
+	const [typed, setTyped] = useState("");
+	const shown = chosen !== null && !places.includes(chosen) ? [chosen, ...places] : places;
+	const name = typed.trim();
+	return (
+		<div class="stack">
+			<fieldset class="row" aria-label="Places">
+				{shown.slice(0, 12).map((place) => (
+					<button
+						type="button"
+						class="button"
+						key={place}
+						aria-pressed={place === chosen}
+						onClick={() => onChoose(place)}
+					>
+						{place}
+					</button>
+				))}
+				<button type="button" class="button" aria-pressed={chosen === null} onClick={() => onChoose(null)}>
+					Not named
+				</button>
+			</fieldset>
+			<div class="field">
+				<label for="new-place">A new place</label>
+				<div class="row">
+					<input
+						id="new-place"
+						class="input grow"
+						maxLength={60}
+						value={typed}
+						onInput={(event) => setTyped(event.currentTarget.value)}
+					/>
+					<button
+						type="button"
+						class="button"
+						disabled={name === ""}
+						onClick={() => {
+							onChoose(name);
+							setTyped("");
+						}}
+					>
+						Use it
+					</button>
+				</div>
+			</div>
+		</div>
+	);
+}

@@ -1,0 +1,166 @@
+import { useState } from "preact/hooks";
+import { catalogue, labelledRange } from "../../domain/catalogue";
+import type { Product } from "../../domain/event";
+import { contentRange } from "../../domain/quantity";
+import { productKey } from "../fillChoices";
+import { exactPercent } from "../format";
+import { parseNumber } from "../parseNumber";
+import { productName, productRange, soldIn } from "../text";
+import "./ProductPicker.css";
+
+interface ProductPickerProps {
+	readonly recent: readonly Product[];
+	readonly chosen: Product;
+	readonly onChoose: (product: Product) => void;
+}
+
+/** The last used products as buttons; all others, and one's own, behind one more tap. */
+export function ProductPicker({ recent, chosen, onChoose }: ProductPickerProps) {
+	const chips = recent.some((product) => productKey(product) === productKey(chosen))
+		? recent.slice(0, 4)
+		: [chosen, ...recent.slice(0, 3)];
+	const [other, setOther] = useState(false);
+	const choose = (product: Product) => {
+		setOther(false);
+		onChoose(product);
+	};
+	return (
+		<fieldset class="stack">
+			<legend class="label">What are you pumping?</legend>
+			<div class="products">
+				{chips.map((product) => (
+					<button
+						type="button"
+						class="button product"
+						key={productKey(product)}
+						aria-pressed={productKey(product) === productKey(chosen)}
+						onClick={() => choose(product)}
+					>
+						<span>{productName(product)}</span>
+						<span class="small">{productRange(product)}</span>
+					</button>
+				))}
+				<button type="button" class="button product" aria-expanded={other} onClick={() => setOther(!other)}>
+					Another fuel
+				</button>
+			</div>
+			{other && <AllProducts onChoose={choose} />}
+		</fieldset>
+	);
+}
+
+const groups = ["US", "EU", "AU", "BR", "any"] as const;
+
+function AllProducts({ onChoose }: { readonly onChoose: (product: Product) => void }) {
+	return (
+		<div class="card">
+			{groups.map((sold) => (
+				<section class="stack" key={sold} aria-label={soldIn[sold]}>
+					<h3>{soldIn[sold]}</h3>
+					{catalogue
+						.filter((entry) => entry.sold === sold)
+						.map(({ id, range, source }) => (
+							<button type="button" class="button wide product" key={id} onClick={() => onChoose({ id, range })}>
+								<span>
+									{productName({ id, range })}: {productRange({ id, range })}
+								</span>
+								<span class="small">{source}</span>
+							</button>
+						))}
+				</section>
+			))}
+			<Labelled onChoose={onChoose} />
+			<Own onChoose={onChoose} />
+		</div>
+	);
+}
+
+/** Flex fuel whose pump names a percentage: it may be rounded to the nearest ten (16 CFR 306). */
+function Labelled({ onChoose }: { readonly onChoose: (product: Product) => void }) {
+	const [typed, setTyped] = useState("");
+	const value = parseNumber(typed, 11, 83);
+	return (
+		<div class="field">
+			<label for="labelled">Flex fuel labelled with a percentage</label>
+			<div class="row">
+				<input
+					id="labelled"
+					class="input short"
+					inputMode="decimal"
+					autocomplete="off"
+					value={typed}
+					onInput={(event) => setTyped(event.currentTarget.value)}
+				/>
+				<button
+					type="button"
+					class="button"
+					disabled={!value.ok}
+					onClick={() =>
+						value.ok &&
+						onChoose({ id: `Flex fuel “${exactPercent(value.value / 100)}”`, range: labelledRange(value.value) })
+					}
+				>
+					Take it
+				</button>
+			</div>
+			<p class="small">US labels may be rounded to the nearest ten, so five points either way are reckoned with.</p>
+		</div>
+	);
+}
+
+function Own({ onChoose }: { readonly onChoose: (product: Product) => void }) {
+	const [name, setName] = useState("");
+	const [low, setLow] = useState("");
+	const [high, setHigh] = useState("");
+	const from = parseNumber(low, 0, 100);
+	const to = parseNumber(high, 0, 100);
+	const usable = name.trim() !== "" && from.ok && to.ok && from.value <= to.value;
+	return (
+		<div class="stack">
+			<h3>A fuel of your own</h3>
+			<div class="field">
+				<label for="own-name">Name</label>
+				<input
+					id="own-name"
+					class="input"
+					maxLength={60}
+					value={name}
+					onInput={(event) => setName(event.currentTarget.value)}
+				/>
+			</div>
+			<div class="row">
+				<div class="field short">
+					<label for="own-low">From, % ethanol</label>
+					<input
+						id="own-low"
+						class="input"
+						inputMode="decimal"
+						value={low}
+						onInput={(event) => setLow(event.currentTarget.value)}
+					/>
+				</div>
+				<div class="field short">
+					<label for="own-high">To, % ethanol</label>
+					<input
+						id="own-high"
+						class="input"
+						inputMode="decimal"
+						value={high}
+						onInput={(event) => setHigh(event.currentTarget.value)}
+					/>
+				</div>
+			</div>
+			{from.ok && to.ok && from.value > to.value && (
+				<p class="fault">The lower limit is above the higher one: swap them.</p>
+			)}
+			<button
+				type="button"
+				class="button"
+				disabled={!usable}
+				onClick={() => usable && onChoose({ id: name.trim(), range: contentRange(from.value / 100, to.value / 100) })}
+			>
+				Use this fuel
+			</button>
+		</div>
+	);
+}

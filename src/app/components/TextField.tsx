@@ -1,0 +1,51 @@
+import type { ComponentChildren } from "preact";
+import { useId } from "preact/hooks";
+
+interface TextFieldProps {
+	readonly label: string;
+	readonly value: string;
+	readonly onInput: (typed: string) => void;
+	/** Why it is asked, or how it is meant. */
+	readonly hint?: ComponentChildren;
+	/** What is wrong and how to mend it. */
+	readonly fault?: string | null | undefined;
+	readonly decimal?: boolean;
+}
+
+/** A labelled line to type in, its hint before it and its fault after it. */
+export function TextField({ label, value, onInput, hint, fault, decimal }: TextFieldProps) {
+	const id = useId();
+	const described = [hint ? `${id}-hint` : "", fault ? `${id}-fault` : ""].filter(Boolean).join(" ");
+	return (
+		<div class="field">
+			<label for={id}>{label}</label>
+			{hint && (
+				<p class="small soft" id={`${id}-hint`}>
+					{hint}
+				</p>
+			)}
+			<input
+				id={id}
+				class={decimal ? "input number" : "input"}
+				type="text"
+				inputMode={decimal ? "decimal" : "text"}
+				autocomplete="off"
+				maxLength={decimal ? 12 : 60}
+				value={value}
+				aria-invalid={fault ? true : undefined}
+				aria-describedby={described || undefined}
+				onInput={(event) => onInput(event.currentTarget.value)}
+			/>
+			{fault && (
+				<p class="fault" id={`${id}-fault`}>
+					{fault}
+				</p>
+			)}
+		</div>
+	);
+}
+
+/** A number with comma or point; `parseNumber` reads it. */
+export function NumberField(props: Omit<TextFieldProps, "decimal">) {
+	return <TextField {...props} decimal />;
+}

@@ -1,0 +1,33 @@
+import type { Warning } from "../../domain/warnings";
+import { signalWord, warningWords } from "../text";
+import "./WarningCard.css";
+
+interface WarningCardProps {
+	readonly warning: Warning;
+	readonly calibrationName: string;
+	/** What to add, where it is known. */
+	readonly mend?: string | null | undefined;
+}
+
+/** What is wrong, how sure, what to do now, and why one is told. */
+export function WarningCard({ warning, calibrationName, mend }: WarningCardProps) {
+	const words = warningWords(warning, calibrationName);
+	const strong = "severity" in warning && warning.severity === "likely";
+	return (
+		<section class={`warning ${strong ? "strong" : ""}`} role={strong ? "alert" : "group"} aria-label={words.title}>
+			<p class="signal">{signalWord}</p>
+			<h2>{words.title}</h2>
+			<p>{words.sure}</p>
+			<ul>
+				{words.now.map((line) => (
+					<li key={line}>{line}</li>
+				))}
+				{mend && <li>{mend}</li>}
+			</ul>
+			<details>
+				<summary>Why am I told?</summary>
+				<p>{words.why}</p>
+			</details>
+		</section>
+	);
+}

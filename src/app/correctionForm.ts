@@ -1,0 +1,63 @@
+/** A start or a gauge note as it is being put right. */
+import type { Contents, LevelEvent, LogEvent, StartEvent } from "../domain/event";
+import { contentRange, type Fraction, fraction } from "../domain/quantity";
+import { err, ok, type Result } from "../domain/result";
+import { exactPercent } from "./format";
+import { readNumber, readPercent, typedPercent } from "./numberWords";
+
+export type Correctable = StartEvent | LevelEvent;
+
+export function isCorrectable(event: LogEvent): event is Correctable {
+	return event.kind === "start" || event.kind === "level";
+}
+
+export interface CorrectionForm {
+	readonly vouched: "limits" | "measured";
+	readonly low: string;
+	readonly high: string;
+	readonly measured: string;
+	readonly sd: string;
+	readonly gauge: number | null;
+}
+
+export type CorrectionFaults = Partial<Record<"low" | "high" | "measured" | "sd" | "gauge", string>>;
+
+export function correctionOf(event: Correctable): CorrectionForm {
+	const form = { vouched: "limits", low: "", high: "", measured: "", sd: "2.5", gauge: event.gauge ?? null } as const;
+	if (event.kind === "level") return form;
+	const { contents } = event;
+	if ("range" in contents)
+		return { ...form, low: typedPercent(contents.range[0]), high: typedPercent(contents.range[1]) };
+	return { ...form, vouched: "measured", measured: typedPercent(contents.value), sd: typedPercent(contents.sd) };
+}
+
+/** The event to put in the place of the old one, at the same time, or what is wrong beside which field. */
+export function readCorrection(
+	form: CorrectionForm,
+	old: Correctable,
+	id: string,
+): Result<Correctable, CorrectionFaults> {
+	const gauge = form.gauge === null ? null : fraction(form.gauge);
+	if (old.kind === "level")
+		return gauge === null ? err({ gauge: "Say where the gauge stood, or void the note." }) : ok({ ...old, id, gauge });
+	const contents = readContents(form);
+	if (!contents.ok) return contents;
+	const { gauge: _, ...rest } = old;
+	return ok({ ...rest, id, contents: contents.value, ...(gauge === null ? {} : { gauge: gauge satisfies Fraction }) });
+}
+
+function readContents(form: CorrectionForm): Result<Contents, CorrectionFaults> {
+	if (form.vouched === "measured") {
+		const measured = readPercent(form.measured, "30");
+		const sd = readNumber(form.sd, 0.1, 25, { example: "2.5", limits: "0.1 and 25 points" });
+		if (measured.ok && sd.ok) return ok({ value: fraction(measured.value), sd: sd.value / 100 });
+		return err({ ...(measured.ok ? {} : { measured: measured.error }), ...(sd.ok ? {} : { sd: sd.error }) });
+	}
+	const low = readPercent(form.low, "25");
+	const high = readPercent(form.high, "35");
+	if (!low.ok || !high.ok)
+		return err({ ...(low.ok ? {} : { low: low.error }), ...(high.ok ? {} : { high: high.error }) });
+	if (low.value > high.value)
+		return err({ high: `It must not be less than the lower limit, ${exactPercent(low.value)}: swap them.` });
+	return ok({ range: contentRange(low.value, high.value) });
+}

@@ -1,0 +1,96 @@
+/** An invented car with seven months of invented stops, to look around with. Its id tells the screens to say so. */
+import { catalogue } from "../domain/catalogue";
+import type { LogEvent, Product } from "../domain/event";
+import { contentRange, fraction, litres } from "../domain/quantity";
+import type { Car } from "../domain/vehicle";
+import { isoWithOffset } from "./app";
+
+const car: Car = {
+	id: "invented-1",
+	name: "Invented hatchback",
+	tank: { capacityL: litres(50) },
+	calibrations: [
+		{ id: "invented-gasoline", name: "Pump gasoline", calibratedFor: fraction(0.1), window: contentRange(0, 0.15) },
+		{ id: "invented-30", name: "Blend 30", calibratedFor: fraction(0.3), window: contentRange(0.26, 0.34) },
+	],
+};
+
+interface Stop {
+	readonly daysAgo: number;
+	/** Hour of the day, local. */
+	readonly hour: number;
+	readonly place: "Mill Road" | "Harbour" | "Ring road north";
+	readonly flex?: number;
+	readonly e10: number;
+	/** As read before pumping, sixteenths. */
+	readonly gauge?: number;
+}
+
+/** Litres as a careful driver with a 72 % flex fuel in mind would have pumped them. */
+const stops: readonly Stop[] = [
+	{ daysAgo: 213, hour: 18, place: "Mill Road", e10: 39.49, gauge: 3 },
+	{ daysAgo: 203, hour: 8, place: "Ring road north", e10: 41.22 },
+	{ daysAgo: 192, hour: 17, place: "Mill Road", e10: 34.91, gauge: 5 },
+	{ daysAgo: 180, hour: 10, place: "Harbour", flex: 15, e10: 22.3, gauge: 4 },
+	{ daysAgo: 170, hour: 18, place: "Harbour", flex: 13, e10: 27.67, gauge: 3 },
+	{ daysAgo: 158, hour: 7, place: "Mill Road", flex: 11.5, e10: 23.59 },
+	{ daysAgo: 147, hour: 18, place: "Harbour", flex: 10.5, e10: 26.65, gauge: 4 },
+	{ daysAgo: 134, hour: 16, place: "Mill Road", flex: 13, e10: 24.24 },
+	{ daysAgo: 121, hour: 11, place: "Harbour", flex: 12.5, e10: 27.92, gauge: 3 },
+	{ daysAgo: 109, hour: 18, place: "Harbour", flex: 11.5, e10: 25.74 },
+	{ daysAgo: 97, hour: 20, place: "Ring road north", flex: 12.5, e10: 25.27, gauge: 4 },
+	{ daysAgo: 84, hour: 18, place: "Harbour", flex: 11, e10: 26 },
+	{ daysAgo: 71, hour: 9, place: "Mill Road", flex: 13.5, e10: 26.32, gauge: 3 },
+	{ daysAgo: 58, hour: 18, place: "Harbour", flex: 11.5, e10: 28.17 },
+	{ daysAgo: 44, hour: 17, place: "Mill Road", flex: 11.5, e10: 28.25, gauge: 3 },
+	{ daysAgo: 31, hour: 12, place: "Harbour", flex: 10.5, e10: 26.03, gauge: 4 },
+	{ daysAgo: 17, hour: 19, place: "Ring road north", flex: 12, e10: 23.68 },
+	{ daysAgo: 4, hour: 18, place: "Harbour", flex: 14, e10: 27.04, gauge: 3 },
+];
+
+/** The same for the same `now`; ids never change, so that it is one log wherever it goes. */
+export function demoLog(now: number): { readonly car: Car; readonly events: readonly LogEvent[] } {
+	const at = (daysAgo: number, hour: number, minute = 0) => {
+		const day = new Date(now);
+		day.setDate(day.getDate() - daysAgo);
+		return isoWithOffset(day.setHours(hour, minute, 0, 0));
+	};
+	const [flex, e10] = ["flex-51-83", "gasoline-e10"].map(product);
+	const by = { method: "ethanol sensor", sd: 0.025 };
+	const others: LogEvent[] = [
+		{ kind: "calibration", id: "invented-flash-1", at: at(214, 9), calibration: "invented-gasoline" },
+		{ kind: "start", id: "invented-start", at: at(214, 9, 5), contents: { range: e10.range }, gauge: fraction(0.375) },
+		{ kind: "reading", of: "tank", id: "invented-reading-1", at: at(179, 8), value: fraction(0.29), ...by },
+		{ kind: "calibration", id: "invented-flash-2", at: at(179, 9), calibration: "invented-30" },
+		{
+			kind: "reading",
+			of: "pump",
+			id: "invented-sample-1",
+			at: at(121, 10, 50),
+			place: "Harbour",
+			product: flex,
+			value: fraction(0.77),
+			sd: 0.04,
+			method: "water tube",
+		},
+		{ kind: "level", id: "invented-level-1", at: at(103, 7), gauge: fraction(0.5625) },
+	];
+	const fills = stops.flatMap(({ daysAgo, hour, place, flex: flexLitres, e10: e10Litres, gauge }, i) => {
+		const stop = `invented-stop-${i + 1}`;
+		const shared = { kind: "fill", stop, place } as const;
+		const looked = gauge === undefined ? {} : { gauge: fraction(gauge / 16) };
+		const last = { ...shared, product: e10, litres: litres(e10Litres), toClick: true };
+		if (flexLitres === undefined) return [{ ...last, ...looked, id: `${stop}-e10`, at: at(daysAgo, hour) }];
+		return [
+			{ ...shared, ...looked, id: `${stop}-flex`, at: at(daysAgo, hour), product: flex, litres: litres(flexLitres) },
+			{ ...last, id: `${stop}-e10`, at: at(daysAgo, hour, 4) },
+		];
+	});
+	return { car, events: [...others, ...fills] };
+}
+
+function product(id: string): Product {
+	const found = catalogue.find((entry) => entry.id === id);
+	if (!found) throw new RangeError(`product must be in the catalogue, got ${id}`);
+	return { id, range: found.range };
+}

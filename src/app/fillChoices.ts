@@ -1,0 +1,48 @@
+/** What the log offers to choose from: places and products, the last used first. */
+import { catalogue } from "../domain/catalogue";
+import type { FillEvent, LogEvent, Product } from "../domain/event";
+
+/** Offered while the log knows none. */
+const usual = ["flex-51-83", "gasoline-e10", "gasoline-to-10"];
+
+function fillsNewestFirst(events: readonly LogEvent[]): FillEvent[] {
+	return events.filter((event): event is FillEvent => event.kind === "fill").reverse();
+}
+
+export function placesIn(events: readonly LogEvent[]): string[] {
+	return [...new Set(fillsNewestFirst(events).flatMap(({ place }) => (place === undefined ? [] : [place])))];
+}
+
+/** Products bought, the last first, filled up with the usual ones to at least three. */
+export function productsIn(events: readonly LogEvent[]): Product[] {
+	const found = new Map<string, Product>();
+	for (const { product } of fillsNewestFirst(events)) {
+		if (!found.has(productKey(product))) found.set(productKey(product), { id: product.id, range: product.range });
+	}
+	for (const id of usual) {
+		const entry = catalogue.find((known) => known.id === id);
+		if (entry && found.size < 3 && !found.has(productKey(entry)))
+			found.set(productKey(entry), { id, range: entry.range });
+	}
+	return [...found.values()];
+}
+
+export function productKey({ id, range }: Product): string {
+	return `${id} ${range[0]} ${range[1]}`;
+}
+
+/** What was bought first at the last stop: people keep their habits. */
+export function usualProduct(events: readonly LogEvent[]): Product {
+	const fills = fillsNewestFirst(events);
+	const first = fills.filter(({ stop }) => stop === fills[0]?.stop).at(-1);
+	return first?.product ?? productsIn(events)[0];
+}
+
+/** The likeliest second product: what followed this one at the last stop that had two, else another known one. */
+export function productAfter(events: readonly LogEvent[], product: Product): Product {
+	const fills = fillsNewestFirst(events);
+	const followed = fills.find(
+		(fill, i) => fills[i + 1]?.stop === fill.stop && productKey(fills[i + 1].product) === productKey(product),
+	);
+	return followed?.product ?? productsIn(events).find((other) => productKey(other) !== productKey(product)) ?? product;
+}

@@ -1,0 +1,221 @@
+import { useState } from "preact/hooks";
+import type { LogEvent } from "../../domain/event";
+import { fraction } from "../../domain/quantity";
+import type { Calibration, Car } from "../../domain/vehicle";
+import { usualBudget } from "../../domain/warnings";
+import { useApp, useAppState } from "../app";
+import {
+	budgets,
+	budgetWords,
+	type CalibrationForm,
+	calibrationFormOf,
+	emptyCalibration,
+	readCalibration,
+} from "../calibrationForm";
+import { flashEvent, flashedNow, isFact } from "../calibrations";
+import { CalibrationFields } from "../components/CalibrationFields";
+import { Check } from "../components/Check";
+import { Choice, type Option } from "../components/Choice";
+import { Form } from "../components/Form";
+import { useDraft } from "../useDraft";
+
+/** What is typed, and which calibration it changes. */
+interface Draft {
+	/** Null: a new one. */
+	readonly of: string | null;
+	/** The id it will have; stays through failures, so that a second try makes no second one. */
+	readonly id: string;
+	readonly form: CalibrationForm;
+	readonly lean: string;
+	readonly knock: string;
+	readonly flashed: boolean;
+}
+
+/** A new calibration, or another version of one. */
+export function CalibrationScreen({ id }: { readonly id: string | null }) {
+	const { car, account } = useAppState().state;
+	if (!car || !account) return <p class="soft late">Reading the log…</p>;
+	return <Opened car={car} events={account.events} id={id} />;
+}
+
+interface OpenedProps {
+	readonly car: Car;
+	readonly events: readonly LogEvent[];
+	readonly id: string | null;
+}
+
+/** Stays with what it was opened with: saving changes the car under it. */
+function Opened({ id, ...opened }: OpenedProps) {
+	const [{ car, events }] = useState(opened);
+	const old = car.calibrations.find((calibration) => calibration.id === id) ?? null;
+	if (id !== null && !old) {
+		return (
+			<section class="card">
+				<h2>No such calibration</h2>
+				<p>It may have been changed since: the list has what there is.</p>
+				<a class="button wide" href="#/car">
+					To the list
+				</a>
+			</section>
+		);
+	}
+	return <CalibrationForCar car={car} events={events} old={old} />;
+}
+
+interface CalibrationForCarProps {
+	readonly car: Car;
+	readonly events: readonly LogEvent[];
+	readonly old: Calibration | null;
+}
+
+function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
+	const { model, toasts, now } = useApp();
+	const first = car.calibrations.length === 0;
+	const key = `${car.id}/calibration`;
+	const empty = () => emptyDraft(model.newId(), old, first);
+	const { draft, change, leave } = useDraft<Draft>(key, (raw) => readDraft(raw, old), empty);
+	const [refused, setRefused] = useState(false);
+	const [busy, setBusy] = useState(false);
+	if (!draft) return <p class="soft late">Opening the form…</p>;
+
+	const { form } = draft;
+	const read = readCalibration(form);
+	const faults = refused && !read.ok ? read.error : {};
+	const inForce = old !== null && flashedNow(car, events)?.id === old.id;
+	const fact = old !== null && isFact(old.id, car, events);
+
+	function save(): Promise<boolean> | null {
+		setRefused(!read.ok);
+		return draft && read.ok ? saved(draft, read.value) : null;
+	}
+	async function saved(draft: Draft, fields: Omit<Calibration, "id">): Promise<boolean> {
+		const calibration = calibrationOf(draft, fields, old);
+		leave(true);
+		setBusy(true);
+		const done = await write(calibration);
+		leave(done);
+		setBusy(false);
+		if (done) {
+			toasts.show(`“${calibration.name}” is saved.`);
+			location.hash = "#/car";
+		}
+		return done;
+	}
+	async function write(calibration: Calibration): Promise<boolean> {
+		// Each version has an id of its own: two copies of a log can always be joined.
+		const current = model.state().car ?? car;
+		const others = current.calibrations.filter(({ id }) => id !== calibration.id);
+		const calibrations =
+			old && !fact ? others.map((other) => (other.id === old.id ? calibration : other)) : [...others, calibration];
+		if (!(await model.saveCar({ ...current, calibrations }))) return false;
+		if (inForce || (!old && (first || draft?.flashed))) {
+			return model.append([flashEvent(model.newId(), calibration.id, events, now())], key);
+		}
+		await model.dropDraft(key);
+		return true;
+	}
+
+	async function discard(): Promise<void> {
+		leave(true);
+		await model.dropDraft(key);
+		location.hash = "#/car";
+	}
+
+	return (
+		<Form label={old ? `Change “${old.name}”` : "A new calibration"} once onSave={save}>
+			<section class="card">
+				<h2>{old ? `Change “${old.name}”` : "A new calibration"}</h2>
+				{fact && <p>{factWords(inForce)}</p>}
+				<CalibrationFields form={form} faults={faults} onChange={(form) => change({ ...draft, form })} />
+			</section>
+			<section class="card">
+				<h2>How sure you want to be</h2>
+				<p class="small soft">
+					You are warned as soon as the chance is larger than this. 1 in 20 is usual; ask your tuner before you accept
+					more.
+				</p>
+				<Choice
+					label="Accepted chance of too much ethanol (lean)"
+					options={budgetChoices(draft.lean)}
+					value={draft.lean}
+					onChange={(lean) => change({ ...draft, lean })}
+				/>
+				<Choice
+					label="Accepted chance of too little ethanol (knock)"
+					options={budgetChoices(draft.knock)}
+					value={draft.knock}
+					onChange={(knock) => change({ ...draft, knock })}
+				/>
+			</section>
+			{!old && (
+				<section class="card">
+					{first ? (
+						<p>As the first one it counts as flashed, for the log so far as well.</p>
+					) : (
+						<Check
+							label="It is flashed now"
+							more="From now on the tank is held against its window."
+							checked={draft.flashed}
+							onChange={(flashed) => change({ ...draft, flashed })}
+						/>
+					)}
+				</section>
+			)}
+			{refused && !read.ok && (
+				<p class="fault" role="alert">
+					Something above needs mending; nothing is saved yet.
+				</p>
+			)}
+			<button type="submit" class="button main">
+				{busy ? "One moment…" : "Save the calibration"}
+			</button>
+			<button type="button" class="button wide" disabled={busy} onClick={discard}>
+				{old ? "Leave it as it was" : "Back, without a new one"}
+			</button>
+		</Form>
+	);
+}
+
+function factWords(inForce: boolean): string {
+	return inForce
+		? "Its window was in force for a part of the log, and that part keeps it. What you save here is a new version, flashed from now on."
+		: "Its window was in force for a part of the log, and that part keeps it. What you save here is added to the list as a new version.";
+}
+
+function emptyDraft(id: string, old: Calibration | null, first: boolean): Draft {
+	return {
+		of: old?.id ?? null,
+		id,
+		form: old ? calibrationFormOf(old) : emptyCalibration,
+		lean: String(old?.leanBudget ?? usualBudget),
+		knock: String(old?.knockBudget ?? usualBudget),
+		flashed: first,
+	};
+}
+
+function readDraft(raw: unknown, old: Calibration | null): Draft | null {
+	const draft = raw as Partial<Draft> | null | undefined;
+	const mine = typeof draft?.id === "string" && draft.form && draft.of === (old?.id ?? null);
+	return mine ? (draft as Draft) : null;
+}
+
+/** What the fields say, with whatever else a newer version of the app may have put into the old one. */
+function calibrationOf(draft: Draft, fields: Omit<Calibration, "id">, old: Calibration | null): Calibration {
+	return {
+		...old,
+		...fields,
+		id: draft.id,
+		leanBudget: fraction(Number(draft.lean)),
+		knockBudget: fraction(Number(draft.knock)),
+	};
+}
+
+/** The usual ones, and the chosen one where it is none of them. */
+function budgetChoices(chosen: string): Option<string>[] {
+	const values = budgets.map(String);
+	return (values.includes(chosen) ? values : [chosen, ...values]).map((value) => ({
+		value,
+		label: budgetWords(Number(value)),
+		...(Number(value) === usualBudget ? { more: "usual" } : {}),
+	}));
+}

@@ -1,0 +1,176 @@
+import { useState } from "preact/hooks";
+import type { VolumeUnit } from "../../domain/units";
+import type { AccountView } from "../../keeper/view";
+import { useAppState } from "../app";
+import { CorrectEntry } from "../components/CorrectEntry";
+import { EntryEffect } from "../components/EntryEffect";
+import { Facts } from "../components/Facts";
+import { isCorrectable } from "../correctionForm";
+import { factsOf, factsOfFill } from "../entryFacts";
+import { dateTime, percent } from "../format";
+import { fillsIn, idsOf, itemsOf, itemWith, type LogItem, replacementOf, voidedAt } from "../logView";
+import { itemKind, itemWords, voidingWords } from "../logWords";
+import { unitOf } from "../model";
+import { printRoute } from "../route";
+import { productName } from "../text";
+import { useTakingBack } from "../useTakingBack";
+import "../components/entryMarks.css";
+import "./Entry.css";
+
+/** One entry of the log, or a whole stop: what it says, what it did, and the ways to put it right. */
+export function EntryScreen({ id }: { readonly id: string }) {
+	const { state } = useAppState();
+	const { account } = state;
+	if (!account) return <p class="soft">Reading the log…</p>;
+	const items = itemsOf(account);
+	const item = itemWith(items, account.events, id);
+	return (
+		<>
+			<a class="button back" href="#/log">
+				Back to the log
+			</a>
+			{item ? (
+				<Told key={`${item.isVoid} ${item.id}`} {...{ account, items, item }} />
+			) : (
+				<p class="fault">This entry is not in the log of “{account.car.name}”.</p>
+			)}
+		</>
+	);
+}
+
+interface ToldProps {
+	readonly account: AccountView;
+	readonly items: readonly LogItem[];
+	readonly item: LogItem;
+}
+
+function Told({ account, items, item }: ToldProps) {
+	const { state } = useAppState();
+	const { car } = account;
+	const unit = unitOf(state);
+	const words = itemWords(item, car, unit);
+	return (
+		<>
+			<section class={`card ${item.isVoid ? "void" : ""}`} aria-label="What it says">
+				{item.isVoid && (
+					<p>
+						<strong class="stamp">void</strong> since {dateTime(voidedAt(item, account.events))}
+					</p>
+				)}
+				<h2>{item.isVoid ? <s>{words}</s> : words}</h2>
+				<Facts facts={factsOf(item, car)} />
+				<Fills item={item} account={account} unit={unit} />
+				<p class="small soft">
+					{item.events.length === 1 ? "Id" : "Ids"}: {item.events.map(({ id }) => id).join(", ")}
+				</p>
+			</section>
+			<EntryEffect item={item} />
+			{item.isVoid ? <BringBack items={items} item={item} /> : <Actions account={account} items={items} item={item} />}
+			{state.working !== null && (
+				<p class="soft" role="status">
+					Reckoning the log anew: {Math.floor(state.working * 100)} % done.
+				</p>
+			)}
+		</>
+	);
+}
+
+interface FillsProps {
+	readonly item: LogItem;
+	readonly account: AccountView;
+	readonly unit: VolumeUnit;
+}
+
+/** Fuel by fuel, in the order poured. */
+function Fills({ item, account, unit }: FillsProps) {
+	const fills = fillsIn(item);
+	return (
+		<>
+			{fills.map((fill) => {
+				const line = account.lines.find(({ event }) => event.id === fill.id);
+				const after =
+					line && fills.length > 1 ? [{ term: "After it", is: `about ${percent(line.figures.median)}` }] : [];
+				return (
+					<div key={fill.id} class="stack">
+						<h3>{productName(fill.product)}</h3>
+						<Facts facts={[...factsOfFill(fill, unit), ...after]} />
+					</div>
+				);
+			})}
+		</>
+	);
+}
+
+function Actions({ account, items, item }: ToldProps) {
+	const { busy, change } = useTakingBack();
+	const [correcting, setCorrecting] = useState(false);
+	const [event] = item.events;
+	const kind = itemKind(item);
+
+	async function takeBack(): Promise<void> {
+		const here = location.hash;
+		const done = await change([], idsOf(item), `The ${kind} is void.`);
+		// The driver may have gone elsewhere while the log was reckoned anew.
+		if (done && location.hash === here) location.hash = "#/log";
+	}
+
+	if (correcting && isCorrectable(event)) {
+		return (
+			<CorrectEntry
+				event={event}
+				onClose={() => setCorrecting(false)}
+				onReplace={async (corrected) => {
+					const here = location.hash;
+					const done = await change([], [event.id], `The ${kind} is corrected.`, [corrected]);
+					if (done && location.hash === here) location.replace(printRoute({ screen: "entry", id: corrected.id }));
+					return done;
+				}}
+			/>
+		);
+	}
+	return (
+		<section class="card" aria-label="Put it right">
+			<h2>Something wrong with it?</h2>
+			{event.kind === "fill" && (
+				<a class="button main" href={printRoute({ screen: "correct", id: event.id })}>
+					Correct this stop
+				</a>
+			)}
+			{isCorrectable(event) && (
+				<button type="button" class="button main" onClick={() => setCorrecting(true)}>
+					Correct this {kind}
+				</button>
+			)}
+			<p>{voidingWords(item, items, account.car)} It stays in the log and can be brought back.</p>
+			<button type="button" class="button wide" disabled={busy} onClick={takeBack}>
+				Void this {kind}
+			</button>
+		</section>
+	);
+}
+
+function BringBack({ items, item }: Pick<ToldProps, "items" | "item">) {
+	const { busy, change } = useTakingBack();
+	const kind = itemKind(item);
+	const instead = replacementOf(item, items);
+	return (
+		<section class="card" aria-label="Put it right">
+			{instead ? (
+				<p>
+					A <a href={printRoute({ screen: "entry", id: instead.id })}>corrected {kind}</a> counts in its place. If you
+					bring this one back, that one will be void.
+				</p>
+			) : (
+				<p>It counts for nothing now. Brought back, it counts as if it had never been void.</p>
+			)}
+			<button
+				type="button"
+				class="button wide"
+				disabled={busy}
+				onClick={() => change(idsOf(item), instead ? idsOf(instead) : [], `The ${kind} counts again.`)}
+			>
+				Bring back
+			</button>
+		</section>
+	);
+}

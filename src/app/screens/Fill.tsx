@@ -1,0 +1,262 @@
+import { useMemo, useState } from "preact/hooks";
+import type { LogEvent, VoidEvent } from "../../domain/event";
+import { toLitres } from "../../domain/units";
+import type { Car } from "../../domain/vehicle";
+import { budgetsOf } from "../../domain/warnings";
+import type { Preview } from "../../keeper/view";
+import { askToPersist } from "../../store/durability";
+import { isoWithOffset, useAppState } from "../app";
+import { AmountBar } from "../components/AmountBar";
+import { GaugeField } from "../components/GaugeField";
+import { Keypad } from "../components/Keypad";
+import { PlacePicker } from "../components/PlacePicker";
+import { ProductPicker } from "../components/ProductPicker";
+import { WhenField } from "../components/WhenField";
+import { placesIn, productAfter, productsIn, usualProduct } from "../fillChoices";
+import {
+	type DraftPour,
+	draftOf,
+	type FillDraft,
+	faultOf,
+	fillsOf,
+	mostLitres,
+	newDraft,
+	readDraft,
+	stopOf,
+} from "../fillDraft";
+import { dateTime, exactVolume, percent, volume } from "../format";
+import { fillsOfStop, unitOf } from "../model";
+import { productName } from "../text";
+import { useDraft } from "../useDraft";
+import { usePreview } from "../usePreview";
+import { LeanQuestion } from "./LeanQuestion";
+import { PreviewCard } from "./PreviewCard";
+import "./Fill.css";
+
+interface FillScreenProps {
+	/** An event whose stop is to be replaced; null for a new stop. */
+	readonly correcting: string | null;
+}
+
+/** Tap in what is pumped. */
+export function FillScreen({ correcting }: FillScreenProps) {
+	const { state } = useAppState();
+	const { car } = state;
+	const events = state.account?.events;
+	if (!car || !events) return <p class="soft">Opening the log…</p>;
+	const target = events.find(({ id }) => id === correcting);
+	if (correcting !== null && target?.kind !== "fill") {
+		return (
+			<p class="fault">
+				This stop is not in the log. <a href="#/log">Back to the log</a>
+			</p>
+		);
+	}
+	const stop = target?.kind === "fill" ? target.stop : null;
+	return <FillForm key={`${car.id} ${stop}`} car={car} events={events} correctedStop={stop} />;
+}
+
+interface FillFormProps {
+	readonly car: Car;
+	readonly events: readonly LogEvent[];
+	readonly correctedStop: string | null;
+}
+
+function FillForm({ car, events, correctedStop }: FillFormProps) {
+	const { state, model, toasts, now } = useAppState();
+	const unit = unitOf(state);
+	const key = correctedStop === null ? `${car.id}/fill` : `${car.id}/correct/${correctedStop}`;
+	const places = useMemo(() => placesIn(events), [events]);
+	const products = useMemo(() => productsIn(events), [events]);
+	const { draft, change, leave, reset } = useDraft<FillDraft>(key, readDraft, () =>
+		correctedStop === null
+			? newDraft(model.newId, usualProduct(events), places[0] ?? null)
+			: draftOf(fillsOfStop(events, correctedStop), unit, model.newId),
+	);
+	// The minute the form was opened serves all questions; the event gets the time of saving.
+	const [opened] = useState(now());
+	const preview = usePreview(draft ? stopOf(draft, car.tank, unit, opened) : null);
+	const [saving, setSaving] = useState(false);
+	const [asking, setAsking] = useState<Preview | null>(null);
+	const [fault, setFault] = useState<string | null>(null);
+	if (!draft) return <p class="soft">Opening the form…</p>;
+
+	const open = draft.pours[draft.pours.length - 1];
+	const settled = draft.pours.slice(0, -1);
+	const budgets = budgetsOf(preview?.calibration ?? null);
+	const most = mostLitres(car.tank);
+	const openFault = faultOf(open, car.tank, unit);
+	const amount = openFault === null ? toLitres(Number(open.typed.replace(",", ".")), unit) : 0;
+	const ready = fillsOf(draft, car.tank, unit, opened);
+
+	function changeOpen(part: Partial<DraftPour>): void {
+		setFault(null);
+		if (draft) change({ ...draft, pours: [...settled, { ...open, ...part }] });
+	}
+	function addProduct(): void {
+		if (!draft) return;
+		if (openFault !== null) {
+			setFault(amountFault(openFault, most, unit));
+			return;
+		}
+		const product = productAfter(events, open.product);
+		const pours = [...settled, { ...open, toClick: false }, { id: model.newId(), product, typed: "", toClick: false }];
+		change({ ...draft, pours });
+	}
+	function takeOut(id: string): void {
+		if (draft) change({ ...draft, pours: draft.pours.filter((pour) => pour.id !== id) });
+	}
+	async function save(agreed: boolean): Promise<void> {
+		if (saving || !draft) return;
+		const broken = openFault !== null && !(openFault === "empty" && settled.length > 0);
+		if (broken) {
+			setFault(amountFault(openFault, most, unit));
+			return;
+		}
+		setSaving(true);
+		leave(true);
+		const fills = fillsOf(draft, car.tank, unit, now());
+		const outcome = await model.preview({ fills, next: null, instead: draft.instead });
+		const above = outcome?.estimate.above ?? null;
+		if (!agreed && outcome && above !== null && above > budgetsOf(outcome.calibration).lean) {
+			setAsking(outcome);
+			setSaving(false);
+			leave(false);
+			return;
+		}
+		setAsking(null);
+		const at = isoWithOffset(now());
+		const voids = draft.instead.map((target): VoidEvent => ({ kind: "void", id: model.newId(), at, target }));
+		if (!(await model.append([...voids, ...fills], key))) {
+			setSaving(false);
+			leave(false);
+			return;
+		}
+		const undo = [...voids, ...fills].map(({ id }) => id);
+		toasts.show(`Saved.${outcome ? ` About ${percent(outcome.estimate.median)} ethanol.` : ""}`, {
+			label: "Undo",
+			run: () => model.takeBack(undo, isoWithOffset(now())),
+		});
+		askToPersist();
+		location.hash = correctedStop === null ? "#/tank" : "#/log";
+	}
+
+	return (
+		<>
+			{draft.instead.length > 0 && (
+				<p class="card">
+					You are correcting the stop of {dateTime(draft.at ?? "")}. The old entries stay in the log as void.
+				</p>
+			)}
+			<details class="card">
+				<summary>
+					{draft.place ?? "Place not named"}
+					{draft.gauge === null ? "" : `, gauge at ${percent(draft.gauge)}`}
+					{draft.at === null ? "" : `, ${dateTime(draft.at)}`}
+				</summary>
+				<div class="stack">
+					<PlacePicker places={places} chosen={draft.place} onChoose={(place) => change({ ...draft, place })} />
+					<GaugeField
+						label="Fuel gauge before filling"
+						value={draft.gauge}
+						onChange={(gauge) => change({ ...draft, gauge })}
+					/>
+					<WhenField value={draft.at} now={now()} onChange={(at) => change({ ...draft, at })} />
+				</div>
+			</details>
+			{settled.map((pour, i) => (
+				<div class="card row between" key={pour.id}>
+					<p>
+						{i + 1}. {exactVolume(toLitres(Number(pour.typed.replace(",", ".")) || 0, unit), unit)} of “
+						{productName(pour.product)}”
+					</p>
+					<button type="button" class="button" onClick={() => takeOut(pour.id)}>
+						Take out
+					</button>
+				</div>
+			))}
+			<ProductPicker recent={products} chosen={open.product} onChoose={(product) => changeOpen({ product })} />
+			<PreviewCard preview={preview} unit={unit} poured={ready.length > 0} />
+			<div class="card">
+				<div class="amount">
+					<label for="amount">
+						{settled.length > 0 ? `Amount of the ${settled.length === 1 ? "second" : "next"} product` : "Amount"},{" "}
+						{unit}
+					</label>
+					<input
+						id="amount"
+						class="number"
+						inputMode="none"
+						autocomplete="off"
+						placeholder="0"
+						value={open.typed}
+						aria-invalid={fault !== null}
+						aria-describedby={fault === null ? undefined : "amount-fault"}
+						onInput={(event) => changeOpen({ typed: event.currentTarget.value })}
+					/>
+				</div>
+				{fault !== null && (
+					<p class="fault" id="amount-fault" role="alert">
+						{fault}
+					</p>
+				)}
+				{fault === null && openFault === "tooLarge" && <p class="fault">{amountFault("tooLarge", most, unit)}</p>}
+				<Keypad value={open.typed} label="the amount" onChange={(typed) => changeOpen({ typed })} />
+				<AmountBar
+					outlook={preview?.outlook ?? null}
+					budgets={budgets}
+					amount={amount}
+					most={most}
+					unit={unit}
+					onSlide={(typed) => changeOpen({ typed })}
+				/>
+				<button
+					type="button"
+					class="button wide"
+					aria-pressed={open.toClick}
+					onClick={() => changeOpen({ toClick: !open.toClick })}
+				>
+					{open.toClick ? "✓ Filled to the first click" : "Filled to the first click?"}
+				</button>
+				<button type="button" class="button wide" onClick={addProduct}>
+					A second product at this stop
+				</button>
+			</div>
+			<button type="button" class="button main" aria-disabled={saving} onClick={() => save(false)}>
+				{saving
+					? "Saving…"
+					: saveWords(
+							ready.map(({ litres }) => litres),
+							unit,
+						)}
+			</button>
+			{(ready.length > 0 || draft.at !== null || draft.gauge !== null) && correctedStop === null && (
+				<button type="button" class="button wide" onClick={reset}>
+					Start this form over
+				</button>
+			)}
+			{asking && <LeanQuestion preview={asking} unit={unit} onBack={() => setAsking(null)} onSave={() => save(true)} />}
+		</>
+	);
+}
+
+function saveWords(amounts: readonly number[], unit: Parameters<typeof volume>[1]): string {
+	return amounts.length === 0 ? "Save" : `Save ${amounts.map((litres) => exactVolume(litres, unit)).join(" + ")}`;
+}
+
+function amountFault(
+	fault: NonNullable<ReturnType<typeof faultOf>>,
+	most: number,
+	unit: Parameters<typeof volume>[1],
+): string {
+	switch (fault) {
+		case "empty":
+			return "How much was pumped? Type the amount as the pump shows it.";
+		case "notANumber":
+			return "This is not a number: use digits and one point or comma.";
+		case "tooSmall":
+			return "The amount must be more than nothing.";
+		case "tooLarge":
+			return `This tank cannot hold more than ${volume(most, unit)}: check the amount, the unit and the tank’s capacity under Car.`;
+	}
+}

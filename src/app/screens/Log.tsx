@@ -1,0 +1,156 @@
+import { useEffect, useMemo, useState } from "preact/hooks";
+import type { AccountView } from "../../keeper/view";
+import { useAppState } from "../app";
+import { EntryRow } from "../components/EntryRow";
+import { HistoryChart } from "../components/HistoryChart";
+import { HistoryTable } from "../components/HistoryTable";
+import { historyOf, type Span, shownOf } from "../historyView";
+import { keepPlace, type LogPlace, takePlace } from "../logPlace";
+import { idsOf, itemsOf, type LogItem, monthsOf, replacementOf } from "../logView";
+import { itemKind, monthWords } from "../logWords";
+import { unitOf } from "../model";
+import { useTakingBack } from "../useTakingBack";
+import "./Log.css";
+
+const rowsAtFirst = 60;
+const rowsMore = 120;
+
+/** What happened, and what became of the content. */
+export function LogScreen() {
+	const { state } = useAppState();
+	const { account, working } = state;
+	if (!account) return <Working share={working} before={false} />;
+	return (
+		<>
+			<Working share={working} before={true} />
+			{account.unreadable > 0 && (
+				<p class="fault">
+					{account.unreadable === 1 ? "One entry was" : `${account.unreadable} entries were`} written by a newer version
+					of the app. They are kept, but count and show only once this app is updated.
+				</p>
+			)}
+			<Told key={account.car.id} account={account} />
+		</>
+	);
+}
+
+function Working({ share, before }: { readonly share: number | null; readonly before: boolean }) {
+	if (share === null) return before ? null : <p class="soft">Reading the log…</p>;
+	const done = `${Math.floor(share * 100)} % done.`;
+	return (
+		<p class="soft" role="status">
+			{before ? `Reckoning the log anew: ${done} What you see is from before.` : `Reckoning the log: ${done}`}
+		</p>
+	);
+}
+
+function Told({ account }: { readonly account: AccountView }) {
+	const { state, now } = useAppState();
+	const { car } = account;
+	const [place, setPlace] = useState<LogPlace>(
+		() => takePlace(car.id) ?? { car: car.id, span: "stops", rows: rowsAtFirst, withVoid: false, entry: null },
+	);
+	const items = useMemo(() => itemsOf(account), [account]);
+	const history = useMemo(() => historyOf(car, items), [car, items]);
+	const shown = useMemo(() => shownOf(history, place.span, now()), [history, place.span]);
+	const voids = items.filter(({ isVoid }) => isVoid).length;
+	const told = items.filter(({ isVoid }) => place.withVoid || !isVoid).reverse();
+	const { busy, bringBack } = useBringingBack(items);
+	useReturnTo(place.entry);
+
+	if (items.length === 0) {
+		return (
+			<div class="card">
+				<h2>Nothing is in the log yet</h2>
+				<p>Every fill and every measurement is told here, with what it did to the estimate.</p>
+				<a class="button main" href="#/fill">
+					Record a fill
+				</a>
+			</div>
+		);
+	}
+	return (
+		<>
+			{shown && (
+				<section class="card" aria-label="Ethanol content over time">
+					<h2>Ethanol content over time</h2>
+					<Spans chosen={place.span} onChoose={(span) => setPlace({ ...place, span })} />
+					<HistoryChart shown={shown} />
+					<HistoryTable shown={shown} />
+				</section>
+			)}
+			{voids > 0 && (
+				<button
+					type="button"
+					class="button wide"
+					aria-pressed={place.withVoid}
+					onClick={() => setPlace({ ...place, withVoid: !place.withVoid })}
+				>
+					Show void entries ({voids})
+				</button>
+			)}
+			{monthsOf(told.slice(0, place.rows)).map(({ at, items: inMonth }) => (
+				<section class="card month" key={monthWords(at)} aria-label={monthWords(at)}>
+					<h2>{monthWords(at)}</h2>
+					<ul>
+						{inMonth.map((item) => (
+							<EntryRow
+								key={`${item.isVoid} ${item.id}`}
+								item={item}
+								car={car}
+								unit={unitOf(state)}
+								onOpen={(entry) => keepPlace({ ...place, entry })}
+								onBringBack={busy ? null : () => bringBack(item)}
+							/>
+						))}
+					</ul>
+				</section>
+			))}
+			{told.length > place.rows && (
+				<button type="button" class="button wide" onClick={() => setPlace({ ...place, rows: place.rows + rowsMore })}>
+					Older entries ({told.length - place.rows})
+				</button>
+			)}
+		</>
+	);
+}
+
+function useBringingBack(items: readonly LogItem[]) {
+	const { busy, change } = useTakingBack();
+	return {
+		busy,
+		bringBack(item: LogItem): void {
+			const instead = replacementOf(item, items);
+			const said = `The ${itemKind(item)} counts again${instead ? ", in place of its correction" : ""}.`;
+			change(idsOf(item), instead ? idsOf(instead) : [], said);
+		},
+	};
+}
+
+/** Back at the entry one came from, once it is drawn. */
+function useReturnTo(entry: string | null): void {
+	useEffect(() => {
+		const link = entry === null ? null : document.getElementById(`entry-${entry}`);
+		link?.scrollIntoView?.({ block: "center" });
+		link?.focus({ preventScroll: true });
+	}, []);
+}
+
+const spans: readonly { readonly span: Span; readonly label: string }[] = [
+	{ span: "stops", label: "Last 10 stops" },
+	{ span: "months", label: "3 months" },
+	{ span: "all", label: "All" },
+];
+
+function Spans({ chosen, onChoose }: { readonly chosen: Span; readonly onChoose: (span: Span) => void }) {
+	return (
+		// biome-ignore lint/a11y/useSemanticElements: a fieldset is for forms, these are views
+		<div class="row spans" role="group" aria-label="Time shown">
+			{spans.map(({ span, label }) => (
+				<button type="button" class="button" key={span} aria-pressed={span === chosen} onClick={() => onChoose(span)}>
+					{label}
+				</button>
+			))}
+		</div>
+	);
+}

@@ -1,0 +1,147 @@
+import { lineDistanceKm, lineVolumeL, mixingMinutes } from "../../domain/delay";
+import { type Verdict, verdictOf, warningsFor } from "../../domain/warnings";
+import type { TankNow } from "../../keeper/view";
+import { useAppState } from "../app";
+import { DotPlot } from "../components/DotPlot";
+import { WarningCard } from "../components/WarningCard";
+import { eventWords } from "../eventWords";
+import { ago, inTwenty, percent, percentRange, volume, volumeRange } from "../format";
+import { mendWords } from "../mendWords";
+import { unitOf } from "../model";
+import { cautions, verdictWords } from "../text";
+import "./Tank.css";
+
+/** "May I use the boost?" */
+export function TankScreen() {
+	const { state, now } = useAppState();
+	const unit = unitOf(state);
+	if (!state.now) {
+		return (
+			<div class="card">
+				<h2>Nothing is known of this tank yet</h2>
+				<p>Record a fill, and the account begins. Until then any content is possible.</p>
+				<a class="button main" href="#/fill">
+					Record a fill
+				</a>
+			</div>
+		);
+	}
+	const { estimate, calibration, last, surprise, mend } = state.now;
+	const verdict = verdictOf(estimate, calibration);
+	const warnings = warningsFor(estimate, calibration, surprise);
+	const mending = mendWords(mend, unit);
+	return (
+		<>
+			<section class="stack" aria-label="Verdict">
+				<VerdictLine verdict={verdict} now={state.now} />
+				<DotPlot
+					dots={estimate.dots}
+					window={calibration?.window ?? null}
+					calibratedFor={calibration?.calibratedFor ?? null}
+				/>
+				<dl class="figures">
+					<div>
+						<dt>Most likely about</dt>
+						<dd class="number">{percent(estimate.median)}</dd>
+					</div>
+					<div>
+						<dt>9 in 10</dt>
+						<dd class="number">{percentRange(estimate.low, estimate.high)}</dd>
+					</div>
+				</dl>
+			</section>
+			{warnings.map((warning) => (
+				<WarningCard
+					key={warning.code}
+					warning={warning}
+					calibrationName={calibration?.name ?? ""}
+					mend={warning.code === "lean" || warning.code === "knock" ? mending : null}
+				/>
+			))}
+			{!calibration && (
+				<a class="button wide" href="#/calibration">
+					Enter the calibration
+				</a>
+			)}
+			<section class="card">
+				<h2>Last change</h2>
+				<p>
+					{ago(last.at, now())}: {eventWords(last, state.now.lastStop, unit)}
+					{changeWords(state.now)}
+				</p>
+				{last.kind === "fill" && <Reaching unit={unit} />}
+			</section>
+			{state.working !== null && (
+				<p class="soft late" role="status">
+					Reckoning the log anew: {Math.floor(state.working * 100)} % done. What you see is from before.
+				</p>
+			)}
+			<details class="card">
+				<summary>What the labels allow</summary>
+				<p>
+					{percentRange(estimate.lawfulLow, estimate.lawfulHigh)}, if every pump kept to its label and every look at the
+					gauge was within three standard deviations. Readings of the content do not count here. Some pumps do not keep
+					to their label.
+				</p>
+				<p>
+					In the tank: about {volume(estimate.level.median, unit)}, 9 in 10:{" "}
+					{volumeRange(estimate.level.low, estimate.level.high, unit)}.
+				</p>
+			</details>
+			<details class="card">
+				<summary>How to read the dots</summary>
+				<p>
+					Each dot is one of twenty equally likely ethanol contents of the tank. Round dots lie inside the calibration’s
+					window, which the bracket marks. A triangle pointing up has too much ethanol, one pointing down too little. So
+					many dots, so many chances in twenty.
+				</p>
+			</details>
+			<details class="card">
+				<summary>Cautions</summary>
+				<ul class="cautions">
+					{cautions.map((caution) => (
+						<li key={caution}>{caution}</li>
+					))}
+				</ul>
+			</details>
+		</>
+	);
+}
+
+function VerdictLine({ verdict, now }: { readonly verdict: Verdict; readonly now: TankNow }) {
+	const { above, below } = now.estimate;
+	const words = verdictWords[verdict];
+	return (
+		<div class={`verdict ${verdict}`}>
+			<h2>{words.line}</h2>
+			<p>
+				{words.more}
+				{above !== null && below !== null && (
+					<>
+						{" "}
+						<strong>Inside: {inTwenty(Math.max(0, 1 - above - below))}</strong>, too much: {inTwenty(above)}, too
+						little: {inTwenty(below)}.
+					</>
+				)}
+			</p>
+		</div>
+	);
+}
+
+function changeWords({ medianBefore, estimate }: TankNow): string {
+	if (medianBefore === null) return ".";
+	const from = percent(medianBefore);
+	const to = percent(estimate.median);
+	return from === to ? `. It stays about ${to}.` : `. About ${from} became about ${to}.`;
+}
+
+/** When a fill is felt: common practice, no measured number is public. */
+function Reaching({ unit }: { readonly unit: Parameters<typeof volume>[1] }) {
+	return (
+		<p>
+			The engine gets the new blend after the old fuel in the lines is burned, {volumeRange(...lineVolumeL, unit)} or
+			some {lineDistanceKm[0]} to {lineDistanceKm[1]} km, and the tank has mixed, {mixingMinutes[0]} to{" "}
+			{mixingMinutes[1]} minutes of driving (common practice). Keep out of boost until then.
+		</p>
+	);
+}

@@ -1,0 +1,36 @@
+/** Half-typed forms, on disk with every change: they come back after a killed app and an update. */
+import { useEffect, useRef, useState } from "preact/hooks";
+import { useApp } from "./app";
+
+/** The draft under a key: `undefined` until it is read, then what was stored or `first()`. */
+export function useDraft<Draft>(key: string, read: (raw: unknown) => Draft | null, first: () => Draft) {
+	const { model } = useApp();
+	const [draft, setDraft] = useState<Draft | undefined>(undefined);
+	const left = useRef(false);
+	useEffect(() => {
+		let current = true;
+		model.draft(key).then((raw) => {
+			if (current) setDraft(read(raw) ?? first());
+		});
+		return () => {
+			current = false;
+		};
+	}, [key]);
+	return {
+		draft,
+		change(next: Draft): void {
+			if (left.current) return;
+			setDraft(next);
+			model.saveDraft(key, next);
+		},
+		/** No change counts any more: the form is being saved. */
+		leave(leaving: boolean): void {
+			left.current = leaving;
+		},
+		/** Throws it away and begins anew. */
+		reset(): void {
+			model.dropDraft(key);
+			setDraft(first());
+		},
+	};
+}

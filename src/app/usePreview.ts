@@ -1,0 +1,35 @@
+/** The estimate that follows the typing: one question at a time, and always the latest next. */
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { DraftStop, Preview } from "../keeper/view";
+import { useApp } from "./app";
+
+export function usePreview(stop: DraftStop | null): Preview | null {
+	const { model } = useApp();
+	const [preview, setPreview] = useState<Preview | null>(null);
+	const waiting = useRef<DraftStop | null>(null);
+	const asking = useRef(false);
+	const gone = useRef(false);
+	const key = stop && JSON.stringify(stop);
+	useEffect(() => {
+		if (!stop) return;
+		waiting.current = stop;
+		if (!asking.current) ask();
+		async function ask(): Promise<void> {
+			asking.current = true;
+			while (waiting.current && !gone.current) {
+				const question = waiting.current;
+				waiting.current = null;
+				const answer = await model.preview(question).catch(() => null);
+				if (answer && !gone.current) setPreview(answer);
+			}
+			asking.current = false;
+		}
+	}, [key]);
+	useEffect(() => {
+		gone.current = false;
+		return () => {
+			gone.current = true;
+		};
+	}, []);
+	return preview;
+}

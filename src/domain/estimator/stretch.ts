@@ -1,0 +1,41 @@
+/** Reading an outlook: between which amounts the blend is inside, and where the lean limit lies. */
+import type { Litres } from "../quantity";
+
+/** Chances at evenly spaced amounts, the first of them nothing. */
+export interface Outlook {
+	/** Distance between amounts, L. */
+	readonly step: Litres;
+	/** Chance of being above the window after each amount. */
+	readonly above: readonly number[];
+	readonly below: readonly number[];
+}
+
+/** Budgets for the two sides, as chances. */
+export interface Budgets {
+	readonly lean: number;
+	readonly knock: number;
+}
+
+/** The amounts between which both chances are within budget, L; null where none is. The first such stretch counts. */
+export function insideStretch(
+	outlook: Outlook,
+	budgets: Budgets,
+): { readonly from: Litres; readonly to: Litres } | null {
+	const inside = (k: number) => outlook.above[k] <= budgets.lean && outlook.below[k] <= budgets.knock;
+	const count = outlook.above.length;
+	let from = 0;
+	while (from < count && !inside(from)) from++;
+	if (from === count) return null;
+	let to = from;
+	while (to + 1 < count && inside(to + 1)) to++;
+	return { from: (from * outlook.step) as Litres, to: (to * outlook.step) as Litres };
+}
+
+/** The amounts between which the lean chance exceeds its budget, L; null where it never does. */
+export function leanStretch(outlook: Outlook, budgets: Budgets): { readonly from: Litres; readonly to: Litres } | null {
+	const over = (chance: number) => chance > budgets.lean;
+	const from = outlook.above.findIndex(over);
+	if (from < 0) return null;
+	const to = outlook.above.findLastIndex(over);
+	return { from: (from * outlook.step) as Litres, to: (to * outlook.step) as Litres };
+}
