@@ -19,7 +19,7 @@ export const unknownTank: Tank = { capacityL: litres(80), gaugeSd: 0.15, clickSd
 /** What a car's tank holds, L. Wide enough for any; a litre number taken for gallons mostly lies outside. */
 const [least, most] = [5, 200];
 
-export function isUnknown(tank: Tank): boolean {
+function isUnknown(tank: Tank): boolean {
 	const { capacityL, gaugeSd, clickSd } = unknownTank;
 	return tank.capacityL === capacityL && tank.gaugeSd === gaugeSd && tank.clickSd === clickSd;
 }

@@ -31,7 +31,7 @@ test("a new calibration is added, and flashed only if that is said", async () =>
 	const app = await open("#/calibration");
 	expect(screen.getByRole("checkbox", { name: /It is flashed now/ })).toHaveProperty("checked", false);
 	await app.user.type(field("Made for, % ethanol"), "50");
-	await retype(app, "Window from, %", "45,5");
+	await retype(app, "From, %", "45,5");
 	await app.user.click(accepted("much").getByRole("radio", { name: "1 in 100" }));
 	await app.user.click(save());
 	await onCar();
@@ -73,8 +73,8 @@ test("the first calibration of a car counts as flashed", async () => {
 test("a calibration in force is never changed: a new version is flashed and the log keeps the old window", async () => {
 	const app = await open("#/calibration/e30", undefined, [aStart(), aFlash()] as never);
 	screen.getByText(/What you save here is a new version, flashed from now on/);
-	expect(field("Window to, %")).toHaveProperty("value", "34");
-	await retype(app, "Window to, %", "36");
+	expect(field("To, %")).toHaveProperty("value", "34");
+	await retype(app, "To, %", "36");
 	await app.user.click(save());
 	await onCar();
 	const [car] = await app.store.cars();
@@ -88,7 +88,7 @@ test("a calibration that was in force before gets a new version that is not flas
 	const events = [aStart(), aFlash(), aFlash({ id: "back", at: "2026-06-05T12:00:00Z", calibration: "e10" })];
 	const app = await open("#/calibration/e30", undefined, events as never);
 	screen.getByText(/added to the list as a new version/);
-	await retype(app, "Window to, %", "36");
+	await retype(app, "To, %", "36");
 	await app.user.click(save());
 	await onCar();
 	expect((await app.store.cars())[0].calibrations).toHaveLength(3);
@@ -112,11 +112,11 @@ test("a window that can’t be is refused beside its field, and nothing is saved
 	await app.user.click(save());
 	expect(descriptionOf(field("Made for, % ethanol"))).toMatch(/Type a number here, such as 30/);
 	await app.user.type(field("Made for, % ethanol"), "30");
-	await retype(app, "Window from, %", "34");
-	expect(descriptionOf(field("Window to, %"))).toMatch(/must end above its beginning, 34.%/);
-	await retype(app, "Window to, %", "101");
-	expect(descriptionOf(field("Window to, %"))).toMatch(/between 0 and 100 %/);
-	await retype(app, "Window to, %", "40");
+	await retype(app, "From, %", "34");
+	expect(descriptionOf(field("To, %"))).toMatch(/must end above its beginning, 34.%/);
+	await retype(app, "To, %", "101");
+	expect(descriptionOf(field("To, %"))).toMatch(/between 0 and 100 %/);
+	await retype(app, "To, %", "40");
 	expect(descriptionOf(field("Made for, % ethanol"))).toMatch(/30.%, lies outside the window of 34–40.%/);
 	await app.user.click(save());
 	await waitFor(() => expect(document.activeElement).toBe(field("Made for, % ethanol")));

@@ -1,4 +1,5 @@
 import { screen, waitFor, within } from "@testing-library/preact";
+import { openDB } from "idb";
 import { afterEach, expect, test, vi } from "vitest";
 import { demoLog } from "../../src/app/demo";
 import { parseLog } from "../../src/store/backup";
@@ -109,7 +110,7 @@ test("one car gives way to another", async () => {
 
 test("the display is chosen and remembered", async () => {
 	const { user, store } = await openCar();
-	await user.click(screen.getByRole("radio", { name: /^Sun/ }));
+	await user.click(screen.getByRole("radio", { name: "Sun" }));
 	await waitFor(() => expect(document.documentElement.dataset.theme).toBe("sun"));
 	await waitFor(async () => expect(await store.preference("settings")).toMatchObject({ theme: "sun" }));
 });
@@ -194,6 +195,17 @@ test("the app tells how many entries there are and whether the browser keeps the
 	await screen.findByText(/The browser has promised not to clear this data/);
 });
 
+test("entries that only a newer app can read are counted, and a backup without them is warned of", async () => {
+	const phone = "phone with a newer app";
+	const app = await renderApp({ at: "#/car", now, phone, logs: [{ car: twoCalibrations, events: [aStart()] }] });
+	const raw = await openDB(phone);
+	await raw.put("events", { id: "new", at: "2031-01-01T00:00:00Z", kind: "of the future" }, ["car", "new"]);
+	raw.close();
+	await app.restart();
+	await screen.findByText(/A newer version of the app wrote 1 entry that this one can’t read/);
+	screen.getByText("On this phone: 2 entries for “The grey one”.");
+});
+
 test("a car is removed after a question that offers a backup", async () => {
 	const saved = stubDownload();
 	const { user, store } = await openCar();
@@ -222,6 +234,7 @@ test("the invented car goes with one tap and comes back with another", async () 
 	await user.click(await screen.findByRole("button", { name: "Undo" }));
 	await waitFor(async () => expect(await store.countEvents("invented-1")).toBe(2));
 	expect(await store.cars()).toEqual([demo.car]);
+	await waitFor(() => expect(location.hash).toBe("#/car"));
 });
 
 test("the version and the cautions are to be found here", async () => {

@@ -74,7 +74,7 @@ test("2,000 entries are drawn from 300 points or fewer, the peaks among them", (
 	expect(line.match(/V/g)?.length).toBeLessThan(300);
 	expect(container.querySelectorAll("[role=img] *").length).toBeLessThan(400);
 	expect(container.querySelectorAll("[role=img] .mark.above")).toHaveLength(1);
-	screen.getByText(/^Drawn from \d+ of 2000 entries; the highest and the lowest are among them\.$/);
+	screen.getByText(/^Drawn from \d+ of 2,000 entries; the highest and the lowest are among them\.$/);
 });
 
 test("a log that began today, and one that knows no window, are drawn", () => {

@@ -57,7 +57,7 @@ export function BackupOpener({ label, onOpened }: BackupOpenerProps) {
 }
 
 /** What came of it, in a sentence or two. */
-export function openedWords({ added, known, carIsNew, keptOwnSettings }: Merged, name: string): string {
+function openedWords({ added, known, carIsNew, keptOwnSettings }: Merged, name: string): string {
 	const entries = `${added} new ${added === 1 ? "entry" : "entries"}, ${known} known already`;
 	if (carIsNew) return `“${name}” is here now: ${entries}.`;
 	const kept = keptOwnSettings ? " The file has another name or tank for it; this phone’s own stay." : "";

@@ -1,3 +1,4 @@
+import { useId } from "preact/hooks";
 import { type CalibrationFaults, type CalibrationForm, usualName, withMadeFor } from "../calibrationForm";
 import "./CalibrationFields.css";
 import { NumberField, TextField } from "./TextField";
@@ -10,6 +11,7 @@ interface CalibrationFieldsProps {
 
 /** What a calibration is made for, the window it tolerates, and its name. */
 export function CalibrationFields({ form, faults, onChange }: CalibrationFieldsProps) {
+	const hint = useId();
 	return (
 		<>
 			<NumberField
@@ -19,27 +21,30 @@ export function CalibrationFields({ form, faults, onChange }: CalibrationFieldsP
 				fault={faults.madeFor}
 				onInput={(typed) => onChange(withMadeFor(form, typed))}
 			/>
-			<div class="pair">
-				<NumberField
-					label="Window from, %"
-					value={form.from}
-					fault={faults.from}
-					onInput={(from) => onChange({ ...form, from, assumed: false })}
-				/>
-				<NumberField
-					label="Window to, %"
-					value={form.to}
-					fault={faults.to}
-					onInput={(to) => onChange({ ...form, to, assumed: false })}
-				/>
-			</div>
-			<p class="small soft">
-				{form.assumed && form.from !== "" ? (
-					<strong>Four points either way are our assumption; ask your tuner.</strong>
-				) : (
-					"The blends it tolerates. Below it may knock, above it runs lean under boost."
-				)}
-			</p>
+			<fieldset class="field" aria-describedby={hint}>
+				<legend class="label">The window it tolerates</legend>
+				<div class="pair">
+					<NumberField
+						label="From, %"
+						value={form.from}
+						fault={faults.from}
+						onInput={(from) => onChange({ ...form, from, assumed: false })}
+					/>
+					<NumberField
+						label="To, %"
+						value={form.to}
+						fault={faults.to}
+						onInput={(to) => onChange({ ...form, to, assumed: false })}
+					/>
+				</div>
+				<p class="small soft" id={hint}>
+					{form.assumed && form.from !== "" ? (
+						<strong>Four points either way are our assumption; ask your tuner.</strong>
+					) : (
+						"Below it the engine may knock, above it runs lean under boost."
+					)}
+				</p>
+			</fieldset>
 			<TextField
 				label="Name of the calibration"
 				hint={`May stay empty: then it is called “${usualName(form.madeFor)}”.`}

@@ -6,12 +6,17 @@ interface ChangeProps {
 
 /** From one figure to another, in a line. */
 export function Change({ from, to }: ChangeProps) {
-	if (from === null) return <strong>{to}</strong>;
-	if (from === to) return <strong>still {to}</strong>;
+	if (from === null) return <strong class={wrapping(to)}>{to}</strong>;
+	if (from === to) return <strong class={wrapping(to)}>still {to}</strong>;
 	return (
 		<>
-			<span>{from}</span> <span aria-hidden="true">→</span>
-			<span class="hidden">became</span> <strong>{to}</strong>
+			<span class={wrapping(from)}>{from}</span> <span aria-hidden="true">→</span>
+			<span class="hidden">became</span> <strong class={wrapping(to)}>{to}</strong>
 		</>
 	);
+}
+
+/** A mere figure stays on one line, words need not. */
+function wrapping(text: string): string {
+	return text.length <= 10 ? "figure" : "";
 }

@@ -21,7 +21,7 @@ export function GaugeField({ label, value, onChange, hint, unknown = "Not looked
 	const id = useId();
 	const step = value === null ? null : Math.round(value * steps);
 	const set = (to: number) => onChange(Math.min(steps, Math.max(0, to)) / steps);
-	const words = value === null ? unknown : gaugeWords(value);
+	const words = value === null ? null : gaugeWords(value);
 	return (
 		<div class="field gauge">
 			<label for={id}>{label}</label>
@@ -38,7 +38,7 @@ export function GaugeField({ label, value, onChange, hint, unknown = "Not looked
 				max={steps}
 				step={1}
 				value={step ?? steps / 2}
-				aria-valuetext={words}
+				aria-valuetext={words ?? unknown}
 				aria-describedby={hint ? `${id}-hint` : undefined}
 				onInput={(event) => set(event.currentTarget.valueAsNumber)}
 				// A tap right where the thumb rests changes nothing for the browser, but it says something.
@@ -61,8 +61,8 @@ export function GaugeField({ label, value, onChange, hint, unknown = "Not looked
 				>
 					−
 				</button>
-				<output class="number" for={id}>
-					{words}
+				<output class={words === null ? "soft" : "number"} for={id}>
+					{words ?? "Slide, or tap − or +"}
 				</output>
 				<button
 					type="button"

@@ -29,14 +29,15 @@ export function HistoryChart({ shown }: { readonly shown: Shown }) {
 	const rows = Math.floor((plot.bottom - plot.top) / (text * 1.5));
 	const widthOf = (label: string) => label.length * text * 0.6;
 	const times = timeTicks(shown.from, shown.to, x, widthOf);
+	const dense = steps.length > mostMarked;
+	const r = dense ? 3 : 6;
 	// Where a reading stands, its own sign is mark enough; what is outside is always marked.
 	const marked = steps.filter(
-		({ point }) =>
-			point !== shown.held && (point.side !== "inside" || (steps.length <= mostMarked && point.reading === null)),
+		({ point }) => point !== shown.held && (point.side !== "inside" || (!dense && point.reading === null)),
 	);
 
 	return (
-		<figure class="history" ref={figure}>
+		<figure class={dense ? "history dense" : "history"} ref={figure}>
 			<svg width={width} height={plot.bottom + text * 1.5 + 10} role="img" aria-label={findingOf(shown)}>
 				{corridors.map(({ from, to, window }) => (
 					<rect
@@ -84,8 +85,8 @@ export function HistoryChart({ shown }: { readonly shown: Shown }) {
 				))}
 				{readings.map(({ at, low, median, high }) => (
 					<g key={at} class="reading">
-						<path d={`M${x(at)} ${y(low)}V${y(high)}m-5 0h10M${x(at) - 5} ${y(low)}h10`} />
-						<path class="diamond" d={`M${x(at)} ${y(median) - 6}l6 6l-6 6l-6 -6Z`} />
+						<path d={`M${x(at)} ${y(low)}V${y(high)}m${-r} 0h${2 * r}M${x(at) - r} ${y(low)}h${2 * r}`} />
+						<path class="diamond" d={`M${x(at)} ${y(median) - r}l${r} ${r}l${-r} ${r}l${-r} ${-r}Z`} />
 					</g>
 				))}
 			</svg>
@@ -96,7 +97,7 @@ export function HistoryChart({ shown }: { readonly shown: Shown }) {
 			/>
 			{total > steps.length && (
 				<p class="small soft">
-					Drawn from {steps.length} of {total} entries; the highest and the lowest are among them.
+					Drawn from {steps.length} of {total.toLocaleString()} entries; the highest and the lowest are among them.
 				</p>
 			)}
 		</figure>

@@ -55,16 +55,22 @@ export function RemoveInvented({ car, account }: RemoveCarProps) {
 		const unit = unitOf(state);
 		if (!(await model.removeCar(car.id))) return;
 		location.hash = "#/tank";
+		const bringBack = async () => {
+			if (await model.addCar(car, unit, account.events)) location.hash = "#/car";
+		};
 		toasts.show("The invented car is gone.", {
 			label: "Undo",
-			run: () => model.addCar(car, unit, account.events),
+			run: bringBack,
 		});
 	}
 	return (
 		<section class="card">
 			<h2>This car is invented</h2>
 			<p>It is here to look around with. Its stops, places and readings never were.</p>
-			<button type="button" class="button wide strong" onClick={remove}>
+			<a class="button wide" href="#/setup">
+				Set up your own car
+			</a>
+			<button type="button" class="button wide" onClick={remove}>
 				Remove the invented car
 			</button>
 		</section>

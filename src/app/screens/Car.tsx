@@ -19,7 +19,7 @@ export function CarScreen() {
 	return (
 		<>
 			{invented && account && <RemoveInvented car={car} account={account} />}
-			<Cars />
+			{state.cars.length > 1 && <Cars />}
 			{account ? (
 				<CalibrationList car={car} events={account.events} />
 			) : (
@@ -31,6 +31,14 @@ export function CarScreen() {
 			<Display />
 			<NotifyChoice />
 			<BackupCard car={car} account={account} />
+			{!invented && (
+				<section class="card">
+					<h2>Another car</h2>
+					<a class="button wide" href="#/setup">
+						Set up another car
+					</a>
+				</section>
+			)}
 			{!invented && account && <RemoveCar car={car} account={account} />}
 			<details class="card">
 				<summary>Cautions</summary>
@@ -61,18 +69,13 @@ function Cars() {
 		more: isInvented(id) ? "invented" : undefined,
 	}));
 	return (
-		<section class="card" aria-label="Cars">
-			{cars.length > 1 && (
-				<Choice
-					label="Which car?"
-					options={options}
-					value={car?.id ?? null}
-					onChange={(activeCar) => model.saveSettings({ activeCar })}
-				/>
-			)}
-			<a class="button wide" href="#/setup">
-				Set up another car
-			</a>
+		<section class="card">
+			<Choice
+				label="Which car?"
+				options={options}
+				value={car?.id ?? null}
+				onChange={(activeCar) => model.saveSettings({ activeCar })}
+			/>
 		</section>
 	);
 }
@@ -81,15 +84,17 @@ const themes: readonly Option<Theme>[] = [
 	{ value: "auto", label: "Follow the phone" },
 	{ value: "light", label: "Light" },
 	{ value: "dark", label: "Dark" },
-	{ value: "sun", label: "Sun", more: "black on white, heavier" },
+	{ value: "sun", label: "Sun" },
 ];
 
 function Display() {
 	const { model, state } = useAppState();
 	return (
 		<section class="card">
+			<h2>Display</h2>
 			<Choice
-				label="Display"
+				label="Light or dark"
+				hint="“Sun” is black on white, and heavier."
 				options={themes}
 				value={state.settings.theme}
 				onChange={(theme) => model.saveSettings({ theme })}

@@ -1,4 +1,6 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { VolumeUnit } from "../../domain/units";
+import type { Car } from "../../domain/vehicle";
 import type { AccountView } from "../../keeper/view";
 import { useAppState } from "../app";
 import { EntryRow } from "../components/EntryRow";
@@ -57,6 +59,22 @@ function Told({ account }: { readonly account: AccountView }) {
 	const told = items.filter(({ isVoid }) => place.withVoid || !isVoid).reverse();
 	const { busy, bringBack } = useBringingBack(items);
 	useReturnTo(place.entry);
+	// Kept as long as it stays the same: dozens of rows need not be compared for another chart above them.
+	const kept = useRef(place);
+	kept.current = place;
+	const unit = unitOf(state);
+	const months = useMemo(
+		() => (
+			<Months
+				items={told.slice(0, place.rows)}
+				car={car}
+				unit={unit}
+				onOpen={(entry) => keepPlace({ ...kept.current, entry })}
+				onBringBack={busy ? null : bringBack}
+			/>
+		),
+		[items, unit, busy, place.rows, place.withVoid],
+	);
 
 	if (items.length === 0) {
 		return (
@@ -89,7 +107,29 @@ function Told({ account }: { readonly account: AccountView }) {
 					Show void entries ({voids})
 				</button>
 			)}
-			{monthsOf(told.slice(0, place.rows)).map(({ at, items: inMonth }) => (
+			{months}
+			{told.length > place.rows && (
+				<button type="button" class="button wide" onClick={() => setPlace({ ...place, rows: place.rows + rowsMore })}>
+					Older entries ({(told.length - place.rows).toLocaleString()})
+				</button>
+			)}
+		</>
+	);
+}
+
+interface MonthsProps {
+	/** The newest first. */
+	readonly items: readonly LogItem[];
+	readonly car: Car;
+	readonly unit: VolumeUnit;
+	readonly onOpen: (entry: string) => void;
+	readonly onBringBack: ((item: LogItem) => void) | null;
+}
+
+function Months({ items, car, unit, onOpen, onBringBack }: MonthsProps) {
+	return (
+		<>
+			{monthsOf(items).map(({ at, items: inMonth }) => (
 				<section class="card month" key={monthWords(at)} aria-label={monthWords(at)}>
 					<h2>{monthWords(at)}</h2>
 					<ul>
@@ -98,19 +138,14 @@ function Told({ account }: { readonly account: AccountView }) {
 								key={`${item.isVoid} ${item.id}`}
 								item={item}
 								car={car}
-								unit={unitOf(state)}
-								onOpen={(entry) => keepPlace({ ...place, entry })}
-								onBringBack={busy ? null : () => bringBack(item)}
+								unit={unit}
+								onOpen={onOpen}
+								onBringBack={onBringBack && (() => onBringBack(item))}
 							/>
 						))}
 					</ul>
 				</section>
 			))}
-			{told.length > place.rows && (
-				<button type="button" class="button wide" onClick={() => setPlace({ ...place, rows: place.rows + rowsMore })}>
-					Older entries ({told.length - place.rows})
-				</button>
-			)}
 		</>
 	);
 }

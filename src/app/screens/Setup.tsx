@@ -1,5 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { catalogue } from "../../domain/catalogue";
+import { unknownContents } from "../../domain/estimator/constants";
+import { contentRange } from "../../domain/quantity";
 import { useAppState } from "../app";
 import { BackupOpener } from "../components/BackupOpener";
 import { CalibrationFields } from "../components/CalibrationFields";
@@ -171,9 +173,9 @@ const contentsChoices: readonly Option<ContentsChoice>[] = [
 		const value = likelyFuels.find((fuel) => fuel === id);
 		return value ? [{ value, label: productName({ id, range }), more: productRange({ id, range }) }] : [];
 	}),
-	{ value: "limits", label: "Something between two limits" },
+	{ value: "limits", label: "Between two limits" },
 	{ value: "measured", label: "Measured" },
-	{ value: "unknown", label: "I don’t know", more: "0 to 85 %" },
+	{ value: "unknown", label: "I don’t know", more: productRange({ id: "", range: contentRange(...unknownContents) }) },
 ];
 
 interface ContentsFieldsProps {
@@ -195,13 +197,13 @@ function ContentsFields({ form, faults, onChange }: ContentsFieldsProps) {
 			{form.contents === "limits" && (
 				<div class="pair">
 					<NumberField
-						label="At least, % ethanol"
+						label="At least, %"
 						value={form.low}
 						fault={faults.low}
 						onInput={(low) => onChange({ ...form, low })}
 					/>
 					<NumberField
-						label="At most, % ethanol"
+						label="At most, %"
 						value={form.high}
 						fault={faults.high}
 						onInput={(high) => onChange({ ...form, high })}
@@ -209,21 +211,23 @@ function ContentsFields({ form, faults, onChange }: ContentsFieldsProps) {
 				</div>
 			)}
 			{form.contents === "measured" && (
-				<div class="pair">
-					<NumberField
-						label="Measured, % ethanol"
-						value={form.measured}
-						fault={faults.measured}
-						onInput={(measured) => onChange({ ...form, measured })}
-					/>
-					<NumberField
-						label="Give or take, points"
-						hint="The truth is within this two times in three."
-						value={form.measuredSd}
-						fault={faults.measuredSd}
-						onInput={(measuredSd) => onChange({ ...form, measuredSd })}
-					/>
-				</div>
+				<>
+					<div class="pair">
+						<NumberField
+							label="Measured, %"
+							value={form.measured}
+							fault={faults.measured}
+							onInput={(measured) => onChange({ ...form, measured })}
+						/>
+						<NumberField
+							label="± points"
+							value={form.measuredSd}
+							fault={faults.measuredSd}
+							onInput={(measuredSd) => onChange({ ...form, measuredSd })}
+						/>
+					</div>
+					<p class="small soft">Two measurements in three are within these points of the truth.</p>
+				</>
 			)}
 		</>
 	);
