@@ -53,7 +53,8 @@ export default defineConfig({
 		projects: [
 			{
 				root,
-				define,
+				// A copy: Vitest takes what it is given apart.
+				define: { ...define },
 				test: {
 					name: "unit",
 					include: ["tests/**/*.test.ts"],
@@ -63,7 +64,8 @@ export default defineConfig({
 			},
 			{
 				root,
-				define,
+				// A copy: Vitest takes what it is given apart.
+				define: { ...define },
 				test: {
 					name: "component",
 					environment: "jsdom",

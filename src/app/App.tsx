@@ -17,7 +17,7 @@ export function Main() {
 	const route = useRoute();
 	useTheme(state.settings.theme);
 	const { car, phase, failure } = state;
-	const setup = phase === "ready" && (route.screen === "setup" || !car) && !failure;
+	const setup = phase === "ready" && (route.screen === "setup" || !car);
 	return (
 		<>
 			<header class="top">

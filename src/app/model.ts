@@ -8,7 +8,8 @@ import type { KeeperPort } from "./keeperPort";
 import { firstSettings, readSettings, type Settings } from "./settings";
 
 export interface State {
-	readonly phase: "opening" | "ready";
+	/** `failed`: the store could not be read at all. */
+	readonly phase: "opening" | "ready" | "failed";
 	readonly cars: readonly Car[];
 	readonly settings: Settings;
 	/** The active car; null before the first is set up. */
@@ -72,10 +73,11 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 	async function tried<T>(work: () => Promise<T>): Promise<T | null> {
 		try {
 			const result = await work();
-			set({ failure: null });
+			if (state.failure !== null) set({ failure: null });
 			return result;
 		} catch (error) {
-			set({ failure: error instanceof Error ? error.message : String(error), phase: "ready", working: null });
+			const failure = error instanceof Error ? error.message : String(error);
+			set({ failure, phase: state.phase === "opening" ? "failed" : state.phase, working: null });
 			report(error);
 			return null;
 		}

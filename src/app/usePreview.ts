@@ -3,9 +3,14 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { DraftStop, Preview } from "../keeper/view";
 import { useApp } from "./app";
 
-export function usePreview(stop: DraftStop | null): Preview | null {
+/** The last answer, with the stop that it is about. */
+export interface Previewed extends Preview {
+	readonly about: DraftStop;
+}
+
+export function usePreview(stop: DraftStop | null): Previewed | null {
 	const { model } = useApp();
-	const [preview, setPreview] = useState<Preview | null>(null);
+	const [preview, setPreview] = useState<Previewed | null>(null);
 	const waiting = useRef<DraftStop | null>(null);
 	const asking = useRef(false);
 	const gone = useRef(false);
@@ -20,7 +25,7 @@ export function usePreview(stop: DraftStop | null): Preview | null {
 				const question = waiting.current;
 				waiting.current = null;
 				const answer = await model.preview(question).catch(() => null);
-				if (answer && !gone.current) setPreview(answer);
+				if (answer && !gone.current) setPreview({ ...answer, about: question });
 			}
 			asking.current = false;
 		}

@@ -15,42 +15,57 @@ export interface Checkpoint {
 	readonly left: readonly Left[];
 }
 
-/** Particles kept in memory in all: enough to take back the last few entries without a full replay. */
-const rememberedParticles = 2 ** 18;
+/** The events that count, and the fingerprint of the account after each of them, the first being that of none. */
+export interface Prepared {
+	readonly car: Car;
+	readonly counting: readonly LogEvent[];
+	readonly prints: readonly number[];
+}
+
+export function preparedLog(car: Car, events: readonly LogEvent[]): Prepared {
+	const counting = countingEvents(events);
+	return { car, counting, prints: fingerprints(car, counting) };
+}
+
+/** Whether a point stands for the beginning of this very log. */
+export function agrees(
+	{ prints }: Prepared,
+	account: { readonly position: number; readonly fingerprint: number },
+): boolean {
+	return prints[account.position] === account.fingerprint;
+}
 
 export interface Replayed {
-	readonly counting: readonly LogEvent[];
+	readonly log: Prepared;
 	readonly checkpoint: Checkpoint;
-	/** The last events' accounts, the newest last; for taking back. */
+	/** The last points, the newest last; for taking back. */
 	readonly recent: readonly Checkpoint[];
 }
 
+/** Particles kept in memory in all: enough to take back the last few entries without a full replay. */
+const rememberedParticles = 2 ** 18;
+
 /**
  * Brings the account of a log up to date. Starts from the latest of `from` that agrees with the log, so the result is that of
- * a full replay. `progress` hears the share done and may wait, which lets other work in.
+ * a full replay. `passed` hears of every new point and may wait, which lets other work in.
  */
 export async function replayed(
-	car: Car,
-	events: readonly LogEvent[],
+	log: Prepared,
 	from: readonly Checkpoint[],
-	progress: (share: number) => Promise<void> | void = () => {},
+	passed: (checkpoint: Checkpoint) => Promise<void> | void = () => {},
 ): Promise<Replayed> {
-	const counting = countingEvents(events);
-	const prints = fingerprints(car, counting);
-	const usable = from.filter(({ account }) => prints[account.position] === account.fingerprint);
-	usable.sort((a, b) => a.account.position - b.account.position);
-	const recent = usable;
-	let { account, left } = recent.at(-1) ?? { account: openAccount(car), left: [] };
-	const start = account.position;
-	for (let i = start; i < counting.length; i++) {
-		const step = advanced(account, counting[i], car);
-		account = step.account;
-		left = [...left, step.entry && { figures: figuresOf(step.entry.estimate), surprise: step.entry.surprise }];
-		recent.push({ account, left });
+	const recent = from.filter(({ account }) => agrees(log, account));
+	recent.sort((a, b) => a.account.position - b.account.position);
+	let checkpoint: Checkpoint = recent.at(-1) ?? { account: openAccount(log.car), left: [] };
+	for (const event of log.counting.slice(checkpoint.account.position)) {
+		const { account, entry } = advanced(checkpoint.account, event, log.car);
+		const left = entry && { figures: figuresOf(entry.estimate), surprise: entry.surprise };
+		checkpoint = { account, left: [...checkpoint.left, left] };
+		recent.push(checkpoint);
 		while (recent.length > 1 && particlesIn(recent) > rememberedParticles) recent.shift();
-		await progress((i + 1 - start) / (counting.length - start));
+		await passed(checkpoint);
 	}
-	return { counting, checkpoint: { account, left }, recent };
+	return { log, checkpoint, recent };
 }
 
 function particlesIn(checkpoints: readonly Checkpoint[]): number {

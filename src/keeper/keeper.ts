@@ -4,7 +4,7 @@
  */
 import { absorb } from "../domain/estimator/absorb";
 import type { Belief } from "../domain/estimator/belief";
-import { estimateOf } from "../domain/estimator/estimate";
+import { estimateOf, levelOf } from "../domain/estimator/estimate";
 import { outlookOf } from "../domain/estimator/outlook";
 import { prepared, smallSample } from "../domain/estimator/resample";
 import { compareEvents, countingEvents, isTankEvent, type LogEvent } from "../domain/event";
@@ -12,7 +12,8 @@ import { seedsFor } from "../domain/random";
 import { err, ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
 import type { Merged, Store } from "../store/store";
-import { type Checkpoint, type Replayed, replayed } from "./accounts";
+import { agrees, type Checkpoint, preparedLog, type Replayed, replayed } from "./accounts";
+import { storedPoint, storePoint } from "./checkpoints";
 import { mendFor } from "./mend";
 import type { AccountView, DraftStop, LogLine, Preview, TankNow } from "./view";
 
@@ -25,11 +26,8 @@ interface Shown {
 	readonly now: TankNow;
 }
 
-/** So many events apart are the checkpoints on disk. */
-const checkpointEvery = 8;
-
 export function keeperOf(store: Store) {
-	let open: { car: Car; events: LogEvent[]; state: Replayed } | null = null;
+	let open: { car: Car; events: LogEvent[]; state: Replayed; view: AccountView } | null = null;
 	let queue: Promise<unknown> = Promise.resolve();
 	/** One thing after another: two replays at once would only be slower. */
 	function inTurn<T>(work: () => Promise<T>): Promise<T> {
@@ -45,30 +43,26 @@ export function keeperOf(store: Store) {
 	}
 
 	async function view(carId: string, progress: (share: number) => void): Promise<AccountView> {
-		const [car, events, count] = await Promise.all([carOf(carId), store.events(carId), store.countEvents(carId)]);
-		const known = open?.car.id === carId ? open.state.recent : await storedCheckpoints(store, carId);
-		const state = await replayed(car, events, known, progress);
-		open = { car, events, state };
+		const [car, count] = await Promise.all([carOf(carId), store.countEvents(carId)]);
+		// Events are only ever added, so an equal count is an equal log.
+		if (open && open.view.count === count && JSON.stringify(open.car) === JSON.stringify(car)) return open.view;
+		const events = await store.events(carId);
+		const log = preparedLog(car, events);
+		const known = open?.car.id === carId ? open.state.recent : [];
+		const from = known.some(({ account }) => agrees(log, account)) ? known : await storedPoint(store, log);
+		const state = await replayed(log, from, async (point) => {
+			progress(point.account.position / log.counting.length);
+			await ifPossible(() => storePoint(store, log, point));
+		});
 		const now = tankNow(car, state);
-		if (now) await keep(carId, { count, settings: settingsOf(car), now }, state.checkpoint);
-		return {
-			car,
-			count,
-			now,
-			lines: linesOf(state),
-			events: events.sort(compareEvents),
-			unreadable: count - events.length,
-		};
-	}
-
-	/** What can be computed again is kept if it can be; a full disk must not stop anything. */
-	async function keep(carId: string, shown: Shown, checkpoint: Checkpoint): Promise<void> {
-		const { position, belief } = checkpoint.account;
-		const due = position % checkpointEvery === 0 && belief.weight.length <= smallSample;
-		try {
-			await store.saveCheckpoint(`${carId}/shown`, shown);
-			if (due) await store.saveCheckpoint(`${carId}/${(position / checkpointEvery) % 2}`, checkpoint);
-		} catch {}
+		const lines = linesOf(state);
+		const view = { car, count, now, lines, events: events.sort(compareEvents), unreadable: count - events.length };
+		open = { car, events, state, view };
+		if (now) {
+			const shown: Shown = { count, settings: settingsOf(car), now };
+			await ifPossible(() => store.saveCheckpoint(`${carId}/shown`, shown));
+		}
+		return view;
 	}
 
 	return {
@@ -94,7 +88,11 @@ export function keeperOf(store: Store) {
 		append: (carId: string, events: readonly LogEvent[], options?: { dropDraft?: string }) =>
 			store.append(carId, events, options),
 		saveCar: (car: Car) => store.saveCar(car),
-		removeCar: (carId: string) => store.removeCar(carId),
+		removeCar(carId: string): Promise<void> {
+			// Set up anew it may come to the same count.
+			if (open?.car.id === carId) open = null;
+			return store.removeCar(carId);
+		},
 		async exportLog(carId: string): Promise<string> {
 			const { formatLog } = await import("../store/backup");
 			return formatLog({ car: await carOf(carId), events: await store.events(carId) });
@@ -121,13 +119,15 @@ function settingsOf({ tank, calibrations }: Car): string {
 	return JSON.stringify([tank, calibrations]);
 }
 
-async function storedCheckpoints(store: Store, carId: string): Promise<Checkpoint[]> {
-	const stored = await Promise.all([0, 1].map((slot) => store.checkpoint(`${carId}/${slot}`)));
-	return stored.filter((checkpoint): checkpoint is Checkpoint => checkpoint !== undefined);
+/** What can be computed again is kept if it can be; a full disk must not stop anything. */
+async function ifPossible(work: () => Promise<void>): Promise<void> {
+	try {
+		await work();
+	} catch {}
 }
 
-function linesOf({ counting, checkpoint }: Replayed): LogLine[] {
-	return counting.flatMap((event, i) => {
+function linesOf({ log, checkpoint }: Replayed): LogLine[] {
+	return log.counting.flatMap((event, i) => {
 		const left = checkpoint.left[i];
 		return left && isTankEvent(event) ? [{ event, ...left }] : [];
 	});
@@ -145,12 +145,13 @@ function tankNow(car: Car, state: Replayed): TankNow | null {
 	const before = lines[lines.indexOf(together[0]) - 1];
 	return {
 		estimate,
+		level: levelOf(account.belief),
 		calibration: account.calibration,
 		last,
 		surprise,
 		lastStop: together.flatMap(({ event }) => (event.kind === "fill" ? [event] : [])),
 		medianBefore: before ? before.figures.median : null,
-		mend: mendFor(account.belief, estimate, account.calibration, car.tank, state.counting, last.at),
+		mend: mendFor(account.belief, estimate, account.calibration, car.tank, state.log.counting, last.at),
 	};
 }
 
@@ -166,7 +167,7 @@ async function previewOf(
 	const before = counting.filter(
 		(event) => !instead.includes(event.id) && (!first || Date.parse(event.at) <= Date.parse(first.at)),
 	);
-	const { checkpoint } = await replayed(car, before, recent);
+	const { checkpoint } = await replayed(preparedLog(car, before), recent);
 	const { calibration } = checkpoint.account;
 	const window = calibration?.window ?? null;
 	// A smaller sample than the kept one, where that is large: quick enough to follow the typing.

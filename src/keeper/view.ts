@@ -1,6 +1,6 @@
 /** What the screens are given of an account. */
 import type { Surprise } from "../domain/estimator/absorb";
-import type { Estimate } from "../domain/estimator/estimate";
+import type { Estimate, LevelEstimate } from "../domain/estimator/estimate";
 import type { Pour } from "../domain/estimator/outlook";
 import type { Outlook } from "../domain/estimator/stretch";
 import type { FillEvent, LogEvent, Product, TankEvent } from "../domain/event";
@@ -8,7 +8,7 @@ import type { Litres } from "../domain/quantity";
 import type { Calibration, Car } from "../domain/vehicle";
 
 /** An estimate without its drawing. */
-export type Figures = Omit<Estimate, "dots" | "level">;
+export type Figures = Omit<Estimate, "dots">;
 
 /** One line of the account: an event and what was believed after it. */
 export interface LogLine {
@@ -20,6 +20,7 @@ export interface LogLine {
 /** The tank as it stands. Small enough to be kept and shown before the log is read. */
 export interface TankNow {
 	readonly estimate: Estimate;
+	readonly level: LevelEstimate;
 	readonly calibration: Calibration | null;
 	/** The last event that changed or observed the tank, and what was odd about it. */
 	readonly last: TankEvent;

@@ -125,7 +125,9 @@ test("a void entry with a correction in its place says so, and changes places wi
 	const better = aLevel({ id: "better", at: day("05-02"), gauge: 0.75 });
 	const old = aLevel({ at: day("05-02") });
 	const { user, counting } = await open("level", [start, old, better, aVoid({ at: day("05-03") })]);
-	expect(screen.getByRole("link", { name: "corrected gauge note" }).getAttribute("href")).toBe("#/entry/better");
+	expect(screen.getByRole("link", { name: "See the corrected gauge note" }).getAttribute("href")).toBe(
+		"#/entry/better",
+	);
 	await user.click(button("Bring back"));
 	await screen.findByRole("button", { name: "Void this gauge note" });
 	expect(await counting()).toEqual(["start", "level"]);

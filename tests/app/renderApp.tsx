@@ -41,9 +41,6 @@ interface Options {
 configure({ asyncUtilTimeout: 20_000 });
 vi.setConfig({ testTimeout: 60_000 });
 
-// Vitest empties a `define` that projects share when it reads the first of them.
-vi.stubGlobal("__HEELTAP_VERSION__", "0.0.0");
-
 let phones = 0;
 const stores: Store[] = [];
 

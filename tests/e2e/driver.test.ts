@@ -38,7 +38,7 @@ async function press(digits: string): Promise<void> {
 
 /** Waits until the preview speaks of what is typed. */
 async function previewed(): Promise<string> {
-	const line = page.getByRole("region", { name: "What this leads to" }).getByText(/^After this/);
+	const line = page.getByRole("region", { name: "What this leads to" }).getByText(/^After /);
 	return (await line.textContent()) ?? "";
 }
 
@@ -123,8 +123,14 @@ test("after the browser was killed everything is there", async () => {
 	await phone.kill();
 	await open();
 	await page.goto(`${site.origin}/#/log`);
-	await page.getByText(/40.L of “Flex fuel E85/).first().waitFor();
-	await page.getByText(/12.L of “Flex fuel E85 .US.” and 36.5.L/).first().waitFor();
+	await page
+		.getByText(/40.L of “Flex fuel E85/)
+		.first()
+		.waitFor();
+	await page
+		.getByText(/12.L of “Flex fuel E85 .US.” and 36.5.L/)
+		.first()
+		.waitFor();
 	expect(await page.getByText(/10.L of “Gasoline E10/).count()).toBe(0);
 	const counts = await page.evaluate(
 		() =>

@@ -156,10 +156,12 @@ function BringBack({ items, item }: Pick<ToldProps, "items" | "item">) {
 	return (
 		<section class="card" aria-label="Put it right">
 			{instead ? (
-				<p>
-					A <a href={printRoute({ screen: "entry", id: instead.id })}>corrected {kind}</a> counts in its place. If you
-					bring this one back, that one will be void.
-				</p>
+				<>
+					<p>A corrected {kind} counts in its place. If you bring this one back, that one will be void.</p>
+					<a class="button wide" href={printRoute({ screen: "entry", id: instead.id })}>
+						See the corrected {kind}
+					</a>
+				</>
 			) : (
 				<p>It counts for nothing now. Brought back, it counts as if it had never been void.</p>
 			)}

@@ -176,7 +176,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 				</div>
 			))}
 			<ProductPicker recent={products} chosen={open.product} onChoose={(product) => changeOpen({ product })} />
-			<PreviewCard preview={preview} unit={unit} poured={ready.length > 0} />
+			<PreviewCard preview={preview} unit={unit} />
 			<div class="card">
 				<div class="amount">
 					<label for="amount">

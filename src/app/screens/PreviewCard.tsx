@@ -1,22 +1,23 @@
 import type { VolumeUnit } from "../../domain/units";
 import { verdictOf, warningsFor } from "../../domain/warnings";
-import type { Preview } from "../../keeper/view";
 import { DotPlot } from "../components/DotPlot";
-import { inTwenty, percent, percentRange } from "../format";
+import { exactVolume, inTwenty, percent, percentRange } from "../format";
 import { mendWords } from "../mendWords";
 import { verdictWords, warningWords } from "../text";
+import type { Previewed } from "../usePreview";
 
 interface PreviewCardProps {
-	readonly preview: Preview | null;
+	readonly preview: Previewed | null;
 	readonly unit: VolumeUnit;
-	/** Whether any amount is in it yet. */
-	readonly poured: boolean;
 }
 
 /** The dots as they would stand after what is typed. */
-export function PreviewCard({ preview, unit, poured }: PreviewCardProps) {
+export function PreviewCard({ preview, unit }: PreviewCardProps) {
 	if (!preview) return <p class="soft">Reckoning…</p>;
 	const { estimate, before, calibration, surprise } = preview;
+	const { fills } = preview.about;
+	const poured = fills.length > 0;
+	const amounts = fills.map(({ litres }) => exactVolume(litres, unit)).join(" + ");
 	const verdict = verdictOf(estimate, calibration);
 	const odd = warningsFor(estimate, calibration, surprise).find(({ code }) => code === "impossibleLevel");
 	const outside = (estimate.above ?? 0) + (estimate.below ?? 0);
@@ -31,7 +32,7 @@ export function PreviewCard({ preview, unit, poured }: PreviewCardProps) {
 				compact
 			/>
 			<p class="line" aria-live="polite">
-				{poured ? "After this" : "Before this stop"} about {percent(estimate.median)}, 9 in 10:{" "}
+				{poured ? `After ${amounts}` : "Before this stop"} about {percent(estimate.median)}, 9 in 10:{" "}
 				<span class="nowrap">{percentRange(estimate.low, estimate.high)}</span>.{" "}
 				{calibration && `${verdictWords[verdict].line}, inside: ${inTwenty(Math.max(0, 1 - outside))}.`}
 			</p>

@@ -16,6 +16,7 @@ export function TankScreen() {
 	const { state, now } = useAppState();
 	const unit = unitOf(state);
 	if (!state.now) {
+		if (!state.account) return <p class="soft late">Reading the log…</p>;
 		return (
 			<div class="card">
 				<h2>Nothing is known of this tank yet</h2>
@@ -26,7 +27,7 @@ export function TankScreen() {
 			</div>
 		);
 	}
-	const { estimate, calibration, last, surprise, mend } = state.now;
+	const { estimate, level, calibration, last, surprise, mend } = state.now;
 	const verdict = verdictOf(estimate, calibration);
 	const warnings = warningsFor(estimate, calibration, surprise);
 	const mending = mendWords(mend, unit);
@@ -84,8 +85,7 @@ export function TankScreen() {
 					to their label.
 				</p>
 				<p>
-					In the tank: about {volume(estimate.level.median, unit)}, 9 in 10:{" "}
-					{volumeRange(estimate.level.low, estimate.level.high, unit)}.
+					In the tank: about {volume(level.median, unit)}, 9 in 10: {volumeRange(level.low, level.high, unit)}.
 				</p>
 			</details>
 			<details class="card">

@@ -16,8 +16,13 @@ export interface Estimate {
 	readonly lawfulHigh: Fraction;
 	/** Twenty equally likely contents, the 1/40, 3/40, … 39/40 quantiles. */
 	readonly dots: readonly Fraction[];
-	/** Drawable fuel: median and ends of the central 90 % interval, L. */
-	readonly level: { readonly median: Litres; readonly low: Litres; readonly high: Litres };
+}
+
+/** Drawable fuel: median and ends of the central 90 % interval, L. */
+export interface LevelEstimate {
+	readonly median: Litres;
+	readonly low: Litres;
+	readonly high: Litres;
 }
 
 const dotCount = 20;
@@ -28,7 +33,6 @@ export const edgeWidth = 1e-6;
 export function estimateOf(belief: Belief, window: ContentRange | null): Estimate {
 	const { weight } = belief;
 	const content = quantilesOf(belief.content, weight, belief.order);
-	const level = quantilesOf(belief.level, weight, ascending(belief.level));
 	let total = 0;
 	let below = 0;
 	let above = 0;
@@ -47,6 +51,10 @@ export function estimateOf(belief: Belief, window: ContentRange | null): Estimat
 		lawfulLow: belief.lawful.content[0],
 		lawfulHigh: belief.lawful.content[1],
 		dots: Array.from({ length: dotCount }, (_, i) => content((2 * i + 1) / (2 * dotCount)) as Fraction),
-		level: { median: level(0.5) as Litres, low: level(0.05) as Litres, high: level(0.95) as Litres },
 	};
+}
+
+export function levelOf(belief: Belief): LevelEstimate {
+	const level = quantilesOf(belief.level, belief.weight, ascending(belief.level));
+	return { median: level(0.5) as Litres, low: level(0.05) as Litres, high: level(0.95) as Litres };
 }

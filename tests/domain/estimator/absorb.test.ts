@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { absorb, initialBelief } from "../../../src/domain/estimator/absorb";
 import type { Belief } from "../../../src/domain/estimator/belief";
-import { estimateOf } from "../../../src/domain/estimator/estimate";
+import { estimateOf, levelOf } from "../../../src/domain/estimator/estimate";
 import type { TankEvent } from "../../../src/domain/event";
 import { contentRange } from "../../../src/domain/quantity";
 import { aFill, aLevel, aPumpReading, aStart, aTankReading, aTrimReading } from "../../helpers/logs";
@@ -22,9 +22,10 @@ const blended = believed(
 
 describe("initialBelief(…)", () => {
 	test("knows nothing: any content up to 85 %, any level", () => {
-		const { low, median, high, level } = said(initialBelief("car", tank));
+		const belief = initialBelief("car", tank);
+		const { low, median, high } = said(belief);
 		expect([low, median, high]).toEqual([0.0425, 0.425, 0.8075].map((x) => expect.closeTo(x, 4)));
-		expect(level.median / 58).toBeCloseTo(0.5, 2);
+		expect(levelOf(belief).median / 58).toBeCloseTo(0.5, 2);
 	});
 });
 
@@ -46,7 +47,7 @@ describe("A start", () => {
 	});
 
 	test("with a gauge has its level from it, spread by reading and bias", () => {
-		const { level } = said(believed(aStart({ gauge: 0.5 })));
+		const level = levelOf(believed(aStart({ gauge: 0.5 })));
 		expect(level.median / 58).toBeCloseTo(0.5, 2);
 		expect((level.high - level.low) / 58).toBeCloseTo(2 * 1.645 * Math.hypot(0.05, 0.03), 2);
 	});
@@ -122,7 +123,7 @@ describe("A level that cannot be", () => {
 	test("is left out and said to be so, and what was poured is in the tank", () => {
 		const { belief, surprise } = absorb(blended, aFill({ id: "flood", stop: "flood", litres: 500 }), tank);
 		expect(surprise).toEqual({ kind: "impossibleLevel" });
-		expect(said(belief).level.low).toBeGreaterThan(500);
+		expect(levelOf(belief).low).toBeGreaterThan(500);
 	});
 
 	test("is not made of a click that is merely early", () => {

@@ -1,7 +1,7 @@
 /** What must hold for any log. Laws of single numbers run on a small sample, laws of whole logs on the real replay. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Estimate } from "../../../src/domain/estimator/estimate";
+import { type Estimate, levelOf } from "../../../src/domain/estimator/estimate";
 import { replay } from "../../../src/domain/estimator/replay";
 import { countingEvents, type LogEvent, type TankReading } from "../../../src/domain/event";
 import { contentRange } from "../../../src/domain/quantity";
@@ -157,8 +157,11 @@ describe("No NaN, no infinity and no impossible number leaves the core", () => {
 });
 
 function soundOnSmall({ car, events }: SmallLog): void {
-	for (const { estimate, surprise } of quickReplay(car, events, 256)) {
+	for (const { estimate, belief, surprise } of quickReplay(car, events, 256)) {
 		expectSound(estimate);
+		const level = levelOf(belief);
+		expectRising([0, level.low, level.median, level.high]);
+		expect(level.high).toBeLessThan(Infinity);
 		if (surprise?.kind === "disagrees") expect(surprise.chance >= 0 && surprise.chance < 0.01).toBe(true);
 	}
 }
@@ -168,17 +171,17 @@ function soundInFull({ car, events }: SmallLog): void {
 }
 
 function expectSound(estimate: Estimate): void {
-	const { low, median, high, below, above, lawfulLow, lawfulHigh, dots, level } = estimate;
+	const { low, median, high, below, above, lawfulLow, lawfulHigh, dots } = estimate;
 	const chances = [below, above].filter((chance) => chance !== null);
 	for (const share of [low, median, high, lawfulLow, lawfulHigh, ...chances, ...dots]) {
 		expect(share >= 0 && share <= 1).toBe(true);
 	}
-	const rising = [[low, median, high], [lawfulLow, lawfulHigh], dots, [0, level.low, level.median, level.high]];
-	for (const numbers of rising) {
-		for (let i = 1; i < numbers.length; i++) expect(numbers[i]).toBeGreaterThanOrEqual(numbers[i - 1]);
-	}
+	for (const numbers of [[low, median, high], [lawfulLow, lawfulHigh], dots]) expectRising(numbers);
 	expect(dots).toHaveLength(20);
-	expect(level.high).toBeLessThan(Infinity);
+}
+
+function expectRising(numbers: readonly number[]): void {
+	for (let i = 1; i < numbers.length; i++) expect(numbers[i]).toBeGreaterThanOrEqual(numbers[i - 1]);
 }
 
 function chanceBelow(mark: number, { content, weight }: { content: Float32Array; weight: Float32Array }): number {
