@@ -1,12 +1,14 @@
 /** What the log offers to choose from: places and products, the last used first. */
 import { catalogue } from "../domain/catalogue";
-import type { FillEvent, LogEvent, Product } from "../domain/event";
+import { countingEvents, type FillEvent, type LogEvent, type Product } from "../domain/event";
 
 /** Offered while the log knows none. */
 const usual = ["flex-51-83", "gasoline-e10", "gasoline-to-10"];
 
 function fillsNewestFirst(events: readonly LogEvent[]): FillEvent[] {
-	return events.filter((event): event is FillEvent => event.kind === "fill").reverse();
+	return countingEvents(events)
+		.filter((event) => event.kind === "fill")
+		.reverse();
 }
 
 export function placesIn(events: readonly LogEvent[]): string[] {

@@ -5,6 +5,7 @@ import { Main } from "./App";
 import { warnOwner } from "./alerts";
 import { AppContext } from "./app";
 import { keeperInWorker } from "./keeperPort";
+import { seenOnThisDevice } from "./lastSeen";
 import { createModel } from "./model";
 import { createToasts } from "./toasts";
 import "./styles/base.css";
@@ -15,6 +16,7 @@ const model = createModel(
 	keeperInWorker(),
 	() => crypto.randomUUID(),
 	(error) => globalThis.reportError?.(error),
+	seenOnThisDevice(() => localStorage),
 );
 const now = () => Date.now();
 

@@ -5,6 +5,7 @@ import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
 import type { AccountView, DraftStop, Preview, TankNow } from "../keeper/view";
 import type { KeeperPort } from "./keeperPort";
+import { type LastSeen, nothingSeen } from "./lastSeen";
 import { firstSettings, readSettings, type Settings } from "./settings";
 
 export interface State {
@@ -16,7 +17,9 @@ export interface State {
 	readonly car: Car | null;
 	/** The tank, perhaps from before the log was read. */
 	readonly now: TankNow | null;
-	/** Null until the log is read. */
+	/** All events of the car, in no particular order; null until they are read. */
+	readonly events: readonly LogEvent[] | null;
+	/** Null until the log is reckoned. */
 	readonly account: AccountView | null;
 	/** Share of a long replay that is done; null when none runs. */
 	readonly working: number | null;
@@ -26,13 +29,21 @@ export interface State {
 
 export type Model = ReturnType<typeof createModel>;
 
-export function createModel(keeper: KeeperPort, newId: () => string, report: (error: unknown) => void) {
+export function createModel(
+	keeper: KeeperPort,
+	newId: () => string,
+	report: (error: unknown) => void,
+	lastSeen: LastSeen = nothingSeen,
+) {
+	const seen = lastSeen.recall();
 	let state: State = {
-		phase: "opening",
-		cars: [],
+		phase: seen ? "ready" : "opening",
+		cars: seen ? [seen.car] : [],
 		settings: firstSettings,
 		car: null,
 		now: null,
+		...seen,
+		events: null,
 		account: null,
 		working: null,
 		failure: null,
@@ -49,14 +60,16 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 		const settings = readSettings(raw);
 		const car = cars.find(({ id }) => id === settings.activeCar) ?? cars[0] ?? null;
 		const same = car?.id === state.car?.id;
-		set({ cars, settings, car, ...(same ? {} : { now: null, account: null }) });
+		set({ cars, settings, car, ...(same ? {} : { now: null, events: null, account: null }) });
 		if (!car) {
 			set({ phase: "ready" });
 			return;
 		}
 		if (!state.account) {
 			const now = await keeper.shown(car.id);
-			if (now) set({ now, phase: "ready" });
+			// What was seen last is shown only as long as the store does not say otherwise.
+			set(now ? { now, phase: "ready" } : { now: null });
+			set({ events: await keeper.events(car.id) });
 		}
 		await refreshAccount(car.id);
 		set({ phase: "ready" });
@@ -66,7 +79,10 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 		const account = await keeper.account(carId, (share) => {
 			if (state.car?.id === carId) set({ working: share < 1 ? share : null });
 		});
-		if (state.car?.id === carId) set({ account, now: account.now, car: account.car, working: null });
+		if (state.car?.id !== carId) return;
+		const { now, car, events } = account;
+		set({ account, now, car, events, working: null });
+		if (now) lastSeen.note({ car, settings: state.settings, now });
 	}
 
 	/** Awaits what touches the store and keeps the failure to show it; what was typed stays on the screen. */
@@ -85,6 +101,7 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 
 	async function saveSettings(change: Partial<Settings>): Promise<void> {
 		const settings = { ...state.settings, ...change };
+		lastSeen.forget();
 		set({ settings });
 		await keeper.savePreference("settings", settings);
 	}
@@ -110,6 +127,7 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 			const { car } = state;
 			if (!car) return false;
 			const saved = await tried(async () => {
+				lastSeen.forget();
 				await keeper.append(car.id, events, dropDraft === undefined ? {} : { dropDraft });
 				return true;
 			});
@@ -122,6 +140,7 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 		},
 		saveCar: (car: Car, unit?: VolumeUnit) =>
 			tried(async () => {
+				lastSeen.forget();
 				await keeper.saveCar(car);
 				if (unit) await saveSettings({ units: { ...state.settings.units, [car.id]: unit }, activeCar: car.id });
 				await refresh();
@@ -130,6 +149,7 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 		/** A new car with its first events, from now on the active one; true once all is on disk. May be tried again. */
 		addCar: async (car: Car, unit: VolumeUnit, events: readonly LogEvent[], dropDraft?: string): Promise<boolean> => {
 			const added = await tried(async () => {
+				lastSeen.forget();
 				await keeper.saveCar(car);
 				await saveSettings({ units: { ...state.settings.units, [car.id]: unit }, activeCar: car.id });
 				// Last, and all or none: with the events goes the form that they came from.
@@ -141,6 +161,7 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 		},
 		removeCar: (carId: string) =>
 			tried(async () => {
+				lastSeen.forget();
 				await keeper.removeCar(carId);
 				await refresh();
 				return true;
@@ -153,6 +174,7 @@ export function createModel(keeper: KeeperPort, newId: () => string, report: (er
 		exportLog: () => tried(async () => (state.car ? keeper.exportLog(state.car.id) : null)),
 		importLog: (text: string) =>
 			tried(async () => {
+				lastSeen.forget();
 				const result = await keeper.importLog(text);
 				if (result.ok) {
 					await saveSettings({ activeCar: result.value.car.id });

@@ -77,6 +77,8 @@ export function keeperOf(store: Store) {
 			const shown = raw as Shown | undefined;
 			return shown && shown.count === count && shown.settings === settingsOf(car) ? shown.now : null;
 		},
+		/** All events this version can read, in no particular order; quick. */
+		events: (carId: string) => store.events(carId),
 		account: (carId: string, progress: (share: number) => void = () => {}) => inTurn(() => view(carId, progress)),
 		preview: (carId: string, draft: DraftStop) =>
 			inTurn(async () => {

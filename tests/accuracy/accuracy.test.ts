@@ -3,9 +3,11 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { replay } from "../../src/domain/estimator/replay";
+import { quickReplay } from "../helpers/quickReplay";
 import { type BruteForceEntry, bruteForce } from "./bruteForce";
 import { histories } from "./histories";
 import { type Answers, figures, fingerprintOf } from "./oracle";
+import { simulated } from "./simulate";
 
 /** What model.md promises, for any history. */
 const promised = { quantile: 0.004, chance: 0.01 } as const;
@@ -37,6 +39,34 @@ describe("The estimator agrees with the oracle, quantiles within 0.004 and chanc
 	test.each(histories)("$name", ({ name, car, events }) => {
 		const found = [...replay(car, events)].map(({ event, estimate }) => ({ ...estimate, id: event.id }));
 		expect(disagreements(found, answersTo(name)?.entries ?? [])).toEqual([]);
+	});
+});
+
+describe("The 90 % range", () => {
+	// Small samples, or it would take minutes: their error is far below what 300 histories can tell.
+	const verdicts = Array.from({ length: 300 }, (_, n) => {
+		const { car, events, truth } = simulated(n);
+		return [...quickReplay(car, events, 4096)].map(({ estimate: { low, median, high } }, i) => ({
+			final: i === truth.length - 1,
+			under: truth[i] < low,
+			over: truth[i] > high,
+			belowMedian: truth[i] < median,
+		}));
+	}).flat();
+	const share = (among: typeof verdicts, what: (verdict: (typeof verdicts)[number]) => boolean) =>
+		among.filter(what).length / among.length;
+	const final = verdicts.filter((verdict) => verdict.final);
+
+	test("holds the truth after four stops in 90 of 100 simulated histories, give or take four", () => {
+		expect(final).toHaveLength(300);
+		expect(Math.abs(share(final, ({ under, over }) => !under && !over) - 0.9)).toBeLessThan(0.04);
+	});
+
+	test("holds it along the way too, missing as often below as above, with the median in the middle", () => {
+		expect(Math.abs(share(verdicts, ({ under, over }) => !under && !over) - 0.9)).toBeLessThan(0.02);
+		expect(Math.abs(share(verdicts, ({ under }) => under) - 0.05)).toBeLessThan(0.015);
+		expect(Math.abs(share(verdicts, ({ over }) => over) - 0.05)).toBeLessThan(0.015);
+		expect(Math.abs(share(verdicts, ({ belowMedian }) => belowMedian) - 0.5)).toBeLessThan(0.04);
 	});
 });
 

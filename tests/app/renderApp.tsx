@@ -6,6 +6,7 @@ import { afterEach, vi } from "vitest";
 import { Main } from "../../src/app/App";
 import { AppContext } from "../../src/app/app";
 import type { KeeperPort } from "../../src/app/keeperPort";
+import type { LastSeen } from "../../src/app/lastSeen";
 import { createModel, type Model } from "../../src/app/model";
 import { createToasts } from "../../src/app/toasts";
 import type { LogEvent } from "../../src/domain/event";
@@ -33,6 +34,8 @@ interface Options {
 	readonly now?: number;
 	/** The name of the database: the same phone again. */
 	readonly phone?: string;
+	/** What the phone remembers beside its store; nothing unless named. */
+	readonly lastSeen?: LastSeen;
 	/** What the disk does otherwise than it should. */
 	readonly wrap?: (keeper: KeeperPort) => KeeperPort;
 }
@@ -66,6 +69,7 @@ export async function renderApp(options: Options = {}): Promise<RenderedApp> {
 		keeper,
 		() => `${phone}-${stores.length}-${++ids}`,
 		() => {},
+		options.lastSeen,
 	);
 	const toasts = createToasts();
 	render(

@@ -41,8 +41,7 @@ interface FillScreenProps {
 /** Tap in what is pumped. */
 export function FillScreen({ correcting }: FillScreenProps) {
 	const { state } = useAppState();
-	const { car } = state;
-	const events = state.account?.events;
+	const { car, events } = state;
 	if (!car || !events) return <p class="soft">Opening the log…</p>;
 	const target = events.find(({ id }) => id === correcting);
 	if (correcting !== null && target?.kind !== "fill") {

@@ -14,6 +14,7 @@ import {
 	dispenserSd,
 	gaugeBiasSd,
 	lawfulSds,
+	leastExplained,
 	overfillLimit,
 	unknownContents,
 } from "./constants";
@@ -21,7 +22,7 @@ import { type Draws, drawsFor } from "./draws";
 import { lawfulClick, lawfulFill, lawfulGauge, lawfulGoOn, lawfulOpen, lawfulStart } from "./lawful";
 import { deliver, sample } from "./pump";
 import { chanceOf, weighed } from "./reading";
-import { fittingSize, largeSample, prepared } from "./resample";
+import { effectiveShare, fittingSize, largeSample, prepared } from "./resample";
 import { type AtStop, clickSaid, frozen, gaugeSaid, openStop, poured, settled, unsaid } from "./stop";
 
 /** What an event said that the account can hardly believe. */
@@ -101,11 +102,10 @@ function fill(before: Belief, event: FillEvent, tank: Tank, draws: Draws): Absor
 	const { capacityL, clickSd = defaultClickSd } = tank;
 	const { belief: arrived, delivered } = arrivedAt(before, event, tank, draws);
 	const lawful = lawfulFill(arrived.lawful, event.litres, event.product.range, capacityL);
-	let belief: AtStop = { ...poured(arrived, displayed(event.litres, draws), delivered), lawful };
-	if (event.toClick) {
-		belief = { ...clickSaid(belief, clickSd, capacityL), lawful: lawfulClick(lawful, clickSd, capacityL) };
-	}
-	return closed(belief, tank, draws);
+	const belief: AtStop = { ...poured(arrived, displayed(event.litres, draws), delivered), lawful };
+	if (!event.toClick) return closed(belief, tank, draws);
+	const clicked = { ...clickSaid(belief, clickSd, capacityL), lawful: lawfulClick(lawful, clickSd, capacityL) };
+	return closed(clicked, tank, draws, belief);
 }
 
 /** At the pump, nothing poured yet: the stop is open, the gauge was noted, and the pump's fuel is drawn. */
@@ -147,11 +147,19 @@ function level(before: Belief, event: LevelEvent, tank: Tank, draws: Draws): Abs
 	return closed(gaugeSaid(opened, event.gauge, gaugeSd, capacityL), tank, draws);
 }
 
-/** Settles a stop; what cannot be is left out and said to be so. */
-export function closed(belief: AtStop, tank: Tank, draws: Draws): Absorbed {
+/**
+ * Settles a stop. What cannot be, or hardly any particle can explain, is left out and said to be so: at best a click alone,
+ * where the stop without it is given.
+ */
+export function closed(belief: AtStop, tank: Tank, draws: Draws, unclicked?: AtStop): Absorbed {
 	const possible = settled(belief, tank.capacityL, draws);
-	if (possible) return { belief: possible, surprise: null };
-	return { belief: settled(unsaid(belief), tank.capacityL, draws) ?? belief, surprise: { kind: "impossibleLevel" } };
+	if (possible && effectiveShare(possible.weight) >= leastExplained * effectiveShare(belief.weight)) {
+		return { belief: possible, surprise: null };
+	}
+	const left = unclicked
+		? closed(unclicked, tank, draws).belief
+		: (settled(unsaid(belief), tank.capacityL, draws) ?? belief);
+	return { belief: left, surprise: { kind: "impossibleLevel" } };
 }
 
 function reading(before: Belief, event: ReadingEvent, draws: Draws): Absorbed {

@@ -27,5 +27,11 @@ export const rubbishChance = 0.02;
 /** A reading less likely than this is called out by name. */
 export const disagreementChance = 0.01;
 
+/**
+ * What is said of the level cannot be if less than this share of the sample explains it (common practice): a fill that was
+ * not entered, a nozzle that clicked early. Of ten thousand simulated fills the hardest left nine times as much.
+ */
+export const leastExplained = 0.002;
+
 /** "Within three sd" of the lawful range. */
 export const lawfulSds = 3;

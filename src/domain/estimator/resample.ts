@@ -26,7 +26,7 @@ export function prepared(belief: Belief, size: number, seeds: Seeds): Belief {
 }
 
 /** Kish's effective sample size, as a share of the sample. */
-function effectiveShare(weight: Column): number {
+export function effectiveShare(weight: Column): number {
 	let total = 0;
 	let squares = 0;
 	for (let i = 0; i < weight.length; i++) {

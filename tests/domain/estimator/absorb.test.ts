@@ -126,9 +126,27 @@ describe("A level that cannot be", () => {
 		expect(levelOf(belief).low).toBeGreaterThan(500);
 	});
 
-	test("is not made of a click that is merely early", () => {
+	test("is not made of a click after a sip", () => {
 		const { surprise } = absorb(blended, aFill({ id: "sip", stop: "sip", litres: 2, toClick: true }), tank);
 		expect(surprise).toBeNull();
+	});
+
+	test("from a nozzle that clicked early is left out, and the rest of the stop is not", () => {
+		const quarter = believed(aStart({ contents: { range: [0.09, 0.1] }, gauge: 0.25 }));
+		const { belief, surprise } = absorb(quarter, aFill({ litres: 12, gauge: 0.25, toClick: true }), tank);
+		expect(surprise).toEqual({ kind: "impossibleLevel" });
+		// Just as if no click had been noted, instead of all faith in the one particle nearest to it.
+		const without = said(absorb(quarter, aFill({ litres: 12, gauge: 0.25 }), tank).belief);
+		for (const figure of ["median", "low", "high"] as const) {
+			expect(Math.abs(said(belief)[figure] - without[figure])).toBeLessThan(0.002);
+		}
+	});
+
+	test("after a fill that was never entered is left out, and the content stays as uncertain as it was", () => {
+		const empty = believed(aStart({ contents: { range: [0, 0.85] }, gauge: 0.9 }), aLevel({ id: "low", gauge: 0.1 }));
+		const { belief, surprise } = absorb(empty, aLevel({ id: "full", gauge: 0.9 }), tank);
+		expect(surprise).toEqual({ kind: "impossibleLevel" });
+		expect(said(belief).high - said(belief).low).toBeGreaterThan(0.76);
 	});
 });
 
