@@ -21,6 +21,7 @@ const width = 1000;
 export function AmountBar({ outlook, budgets, amount, most, unit, onSlide }: AmountBarProps) {
 	const inside = outlook && insideStretch(outlook, budgets);
 	const lean = outlook && leanStretch(outlook, budgets);
+	const last = outlook ? (outlook.above.length - 1) * outlook.step : 0;
 	const x = (litres: number) => Math.min(width, (litres / most) * width);
 	const step = unit === "L" ? 0.5 : 0.1;
 	return (
@@ -43,7 +44,7 @@ export function AmountBar({ outlook, budgets, amount, most, unit, onSlide }: Amo
 				value={fromLitres(amount, unit)}
 				onInput={(event) => onSlide(rounded(event.currentTarget.valueAsNumber, step))}
 			/>
-			<p class="small">{words(inside, lean, unit)}</p>
+			<p class="small">{words(inside, lean, last, unit)}</p>
 		</div>
 	);
 }
@@ -54,12 +55,15 @@ function rounded(value: number, step: number): string {
 
 type Stretch = ReturnType<typeof insideStretch>;
 
-function words(inside: Stretch, lean: Stretch, unit: VolumeUnit): string {
-	const past = !lean
-		? ""
-		: lean.from > 0
-			? `Past the lean limit from ${volume(lean.from, unit)}.`
-			: `Past the lean limit until ${volume(lean.to, unit)} of this are in.`;
-	if (inside) return `Inside the window: ${volumeRange(inside.from, inside.to, unit)} of this. ${past}`;
-	return past && `No amount brings it inside as surely as asked. ${past}`;
+function words(inside: Stretch, lean: Stretch, last: number, unit: VolumeUnit): string {
+	const past = lean && pastWords(lean, last, unit);
+	if (inside) return `Inside the window: ${volumeRange(inside.from, inside.to, unit)} of this. ${past ?? ""}`;
+	return past === null ? "" : `No amount brings it inside as surely as asked. ${past}`;
+}
+
+function pastWords({ from, to }: NonNullable<Stretch>, last: number, unit: VolumeUnit): string {
+	if (from > 0) return `Past the lean limit from ${volume(from, unit)}.`;
+	return to < last
+		? `Past the lean limit until ${volume(to, unit)} of this are in.`
+		: "Past the lean limit with any amount of this.";
 }

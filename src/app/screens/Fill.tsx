@@ -2,7 +2,7 @@ import { useMemo, useState } from "preact/hooks";
 import type { LogEvent, VoidEvent } from "../../domain/event";
 import { toLitres } from "../../domain/units";
 import type { Car } from "../../domain/vehicle";
-import { budgetsOf } from "../../domain/warnings";
+import { budgetsOf, verdictOf } from "../../domain/warnings";
 import type { Preview } from "../../keeper/view";
 import { askToPersist } from "../../store/durability";
 import { isoWithOffset, useAppState } from "../app";
@@ -25,6 +25,7 @@ import {
 	stopOf,
 } from "../fillDraft";
 import { dateTime, exactVolume, percent, volume } from "../format";
+import { mendWords } from "../mendWords";
 import { fillsOfStop, unitOf } from "../model";
 import { productName } from "../text";
 import { useDraft } from "../useDraft";
@@ -83,6 +84,8 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 	const open = draft.pours[draft.pours.length - 1];
 	const settled = draft.pours.slice(0, -1);
 	const budgets = budgetsOf(preview?.calibration ?? null);
+	const mend =
+		preview && verdictOf(preview.estimate, preview.calibration) !== "yes" ? mendWords(preview.mend, unit) : null;
 	const most = mostLitres(car.tank);
 	const openFault = faultOf(open, car.tank, unit);
 	const amount = openFault === null ? toLitres(Number(open.typed.replace(",", ".")), unit) : 0;
@@ -200,7 +203,6 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 					</p>
 				)}
 				{fault === null && openFault === "tooLarge" && <p class="fault">{amountFault("tooLarge", most, unit)}</p>}
-				<Keypad value={open.typed} label="the amount" onChange={(typed) => changeOpen({ typed })} />
 				<AmountBar
 					outlook={preview?.outlook ?? null}
 					budgets={budgets}
@@ -209,6 +211,8 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 					unit={unit}
 					onSlide={(typed) => changeOpen({ typed })}
 				/>
+				<Keypad value={open.typed} label="the amount" onChange={(typed) => changeOpen({ typed })} />
+				{mend && <p>{mend}</p>}
 				<button
 					type="button"
 					class="button wide"

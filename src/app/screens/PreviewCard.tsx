@@ -2,7 +2,6 @@ import type { VolumeUnit } from "../../domain/units";
 import { verdictOf, warningsFor } from "../../domain/warnings";
 import { DotPlot } from "../components/DotPlot";
 import { exactVolume, inTwenty, percent, percentRange } from "../format";
-import { mendWords } from "../mendWords";
 import { verdictWords, warningWords } from "../text";
 import type { Previewed } from "../usePreview";
 
@@ -21,7 +20,6 @@ export function PreviewCard({ preview, unit }: PreviewCardProps) {
 	const verdict = verdictOf(estimate, calibration);
 	const odd = warningsFor(estimate, calibration, surprise).find(({ code }) => code === "impossibleLevel");
 	const outside = (estimate.above ?? 0) + (estimate.below ?? 0);
-	const mend = poured ? mendWords(preview.mend, unit) : null;
 	return (
 		<section class="preview stack" aria-label="What this leads to">
 			<DotPlot
@@ -36,7 +34,6 @@ export function PreviewCard({ preview, unit }: PreviewCardProps) {
 				<span class="nowrap">{percentRange(estimate.low, estimate.high)}</span>.{" "}
 				{calibration && `${verdictWords[verdict].line}, inside: ${inTwenty(Math.max(0, 1 - outside))}.`}
 			</p>
-			{mend && verdict !== "yes" && <p class="small">{mend}</p>}
 			{odd && (
 				<p class="fault">
 					{warningWords(odd, "").title}: {warningWords(odd, "").now.join(" ")}
