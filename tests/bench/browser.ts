@@ -55,7 +55,7 @@ async function waits(page: Page, origin: string, rate: number): Promise<Waits> {
 		await page.waitForTimeout(4000);
 	}
 	await page.goto(`${origin}/#/fill`);
-	await page.getByText(/^Before this stop/).waitFor();
+	await page.getByText(/^Before this stop/).waitFor({ timeout: 120_000 });
 	const previews: number[] = [];
 	await page.evaluate(() => {
 		window.heeltapBench.longest = 0;

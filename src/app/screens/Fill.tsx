@@ -182,8 +182,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 			<div class="card">
 				<div class="amount">
 					<label for="amount">
-						{settled.length > 0 ? `Amount of the ${settled.length === 1 ? "second" : "next"} product` : "Amount"},{" "}
-						{unit}
+						{settled.length > 0 ? `Amount ${settled.length + 1}` : "Amount"}, {unit}
 					</label>
 					<input
 						id="amount"
