@@ -25,6 +25,10 @@ export interface FillDraft {
 	readonly place: string | null;
 	/** Null: nobody looked. */
 	readonly gauge: number | null;
+	/** What the amounts are typed in. */
+	readonly unit: VolumeUnit;
+	/** When saving was first tried: a second try must write the very same. */
+	readonly triedAt: string | null;
 	/** At least one; the last is being typed. */
 	readonly pours: readonly DraftPour[];
 	/** Events that this stop replaces. */
@@ -36,8 +40,10 @@ export function mostLitres(tank: Tank): number {
 	return tank.capacityL * overfillLimit * 1.05;
 }
 
-export function newDraft(newId: () => string, product: Product, place: string | null): FillDraft {
+export function newDraft(newId: () => string, product: Product, place: string | null, unit: VolumeUnit): FillDraft {
 	return {
+		unit,
+		triedAt: null,
 		stop: newId(),
 		at: null,
 		place,
@@ -51,6 +57,8 @@ export function newDraft(newId: () => string, product: Product, place: string | 
 export function draftOf(fills: readonly FillEvent[], unit: VolumeUnit, newId: () => string): FillDraft {
 	const [first] = fills;
 	return {
+		unit,
+		triedAt: null,
 		stop: newId(),
 		at: first.at,
 		place: fills.find(({ place }) => place !== undefined)?.place ?? null,
@@ -71,10 +79,22 @@ export function readDraft(raw: unknown): FillDraft | null {
 	return typeof draft === "object" &&
 		draft &&
 		typeof draft.stop === "string" &&
+		typeof draft.unit === "string" &&
 		Array.isArray(draft.pours) &&
 		draft.pours.length > 0
 		? (draft as FillDraft)
 		: null;
+}
+
+/** The draft with its amounts in another unit. */
+export function inUnit(draft: FillDraft, unit: VolumeUnit): FillDraft {
+	if (draft.unit === unit) return draft;
+	const factor = litresPer[draft.unit] / litresPer[unit];
+	const converted = (typed: string) => {
+		const amount = parseNumber(typed, 0, Infinity);
+		return amount.ok ? String(Math.round(amount.value * factor * 1000) / 1000) : typed;
+	};
+	return { ...draft, unit, pours: draft.pours.map((pour) => ({ ...pour, typed: converted(pour.typed) })) };
 }
 
 /** Whether a pour's amount can't be used, and why; `empty` only matters where it is the only one. */
@@ -85,12 +105,13 @@ export function faultOf(pour: DraftPour, tank: Tank, unit: VolumeUnit): NumberFa
 
 /** Events of all pours whose amount can be used, a second apart: the order in which they were poured. */
 export function fillsOf(draft: FillDraft, tank: Tank, unit: VolumeUnit, now: number): FillEvent[] {
-	const begun = draft.at === null ? now : Date.parse(draft.at);
+	const at = draft.at ?? draft.triedAt;
+	const begun = at === null ? now : Date.parse(at);
 	const usable = draft.pours.filter((pour) => faultOf(pour, tank, unit) === null);
 	return usable.map(({ id, product, typed, toClick }, i) => ({
 		kind: "fill",
 		id,
-		at: i === 0 && draft.at !== null ? draft.at : isoWithOffset(begun + i * 1000),
+		at: i === 0 && at !== null ? at : isoWithOffset(begun + i * 1000),
 		stop: draft.stop,
 		product,
 		litres: toLitres(Number(typed.replace(",", ".")), unit),

@@ -64,7 +64,9 @@ export function dateTime(iso: string): string {
 
 /** Days from an instant to now, as a person would say. */
 export function ago(iso: string, now: number): string {
-	const days = Math.floor((now - Date.parse(iso)) / 86_400_000);
+	const midnight = (instant: number) => new Date(instant).setHours(0, 0, 0, 0);
+	// Rounded: two days of the year are an hour longer or shorter.
+	const days = Math.round((midnight(now) - midnight(Date.parse(iso))) / 86_400_000);
 	if (days <= 0) return now - Date.parse(iso) < 3_600_000 ? "within the last hour" : "today";
 	return days === 1 ? "a day ago" : days < 14 ? `${days} days ago` : date(iso);
 }

@@ -1,7 +1,7 @@
 /** The keeper as the screens see it, and the worker that it lives in. */
 import { proxy, type Remote, wrap } from "comlink";
 import type { Keeper } from "../keeper/keeper";
-import type { Opener } from "../keeper/worker";
+import type { Opener, Trouble } from "../keeper/worker";
 
 /** Every answer comes later; callbacks cross over as proxies. */
 export type KeeperPort = {
@@ -9,9 +9,9 @@ export type KeeperPort = {
 };
 
 /** Starts the worker at once and opens its store; questions asked meanwhile wait. */
-export function keeperInWorker(): KeeperPort {
+export function keeperInWorker(tell: (trouble: Trouble) => void): KeeperPort {
 	const worker = new Worker(new URL("../keeper/worker.ts", import.meta.url), { type: "module", name: "keeper" });
-	const opening = wrap<Opener>(worker).open() as unknown as Promise<Remote<Keeper>>;
+	const opening = wrap<Opener>(worker).open(proxy(tell)) as unknown as Promise<Remote<Keeper>>;
 	return new Proxy({} as KeeperPort, {
 		get:
 			(_, name: keyof Keeper) =>

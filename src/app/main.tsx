@@ -7,13 +7,14 @@ import { AppContext } from "./app";
 import { keeperInWorker } from "./keeperPort";
 import { seenOnThisDevice } from "./lastSeen";
 import { createModel } from "./model";
+import { troubleWords } from "./text";
 import { createToasts } from "./toasts";
 import "./styles/base.css";
 import "./styles/frame.css";
 
 const toasts = createToasts();
 const model = createModel(
-	keeperInWorker(),
+	keeperInWorker((trouble) => toasts.show(troubleWords[trouble], undefined, true)),
 	() => crypto.randomUUID(),
 	(error) => globalThis.reportError?.(error),
 	seenOnThisDevice(() => localStorage),

@@ -1,6 +1,6 @@
 /** The app's state: what the keeper says, held for the screens, and the few things that can be done. */
 import { useEffect, useState } from "preact/hooks";
-import type { FillEvent, LogEvent } from "../domain/event";
+import { countingEvents, type FillEvent, type LogEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
 import type { AccountView, DraftStop, Preview, TankNow } from "../keeper/view";
@@ -17,7 +17,7 @@ export interface State {
 	readonly car: Car | null;
 	/** The tank, perhaps from before the log was read. */
 	readonly now: TankNow | null;
-	/** All events of the car, in no particular order; null until they are read. */
+	/** All events of the car, in order; null until they are read. */
 	readonly events: readonly LogEvent[] | null;
 	/** Null until the log is reckoned. */
 	readonly account: AccountView | null;
@@ -67,9 +67,12 @@ export function createModel(
 		}
 		if (!state.account) {
 			const now = await keeper.shown(car.id);
+			if (state.car?.id !== car.id) return;
 			// What was seen last is shown only as long as the store does not say otherwise.
 			set(now ? { now, phase: "ready" } : { now: null });
-			set({ events: await keeper.events(car.id) });
+			const events = await keeper.events(car.id);
+			if (state.car?.id !== car.id) return;
+			set({ events });
 		}
 		await refreshAccount(car.id);
 		set({ phase: "ready" });
@@ -99,6 +102,16 @@ export function createModel(
 		}
 	}
 
+	async function append(carId: string, events: readonly LogEvent[], dropDraft?: string): Promise<boolean> {
+		const saved = await tried(async () => {
+			lastSeen.forget();
+			await keeper.append(carId, events, dropDraft === undefined ? {} : { dropDraft });
+			return true;
+		});
+		if (saved && carId === state.car?.id) await tried(() => refreshAccount(carId));
+		return saved === true;
+	}
+
 	async function saveSettings(change: Partial<Settings>): Promise<void> {
 		const settings = { ...state.settings, ...change };
 		lastSeen.forget();
@@ -123,21 +136,16 @@ export function createModel(
 			}),
 
 		/** Puts events on disk; true once they are there. `dropDraft`: the form they came from. */
-		append: async (events: readonly LogEvent[], dropDraft?: string): Promise<boolean> => {
-			const { car } = state;
-			if (!car) return false;
-			const saved = await tried(async () => {
-				lastSeen.forget();
-				await keeper.append(car.id, events, dropDraft === undefined ? {} : { dropDraft });
-				return true;
-			});
-			if (saved) await tried(() => refreshAccount(car.id));
-			return saved === true;
-		},
+		append: (events: readonly LogEvent[], dropDraft?: string): Promise<boolean> =>
+			state.car ? append(state.car.id, events, dropDraft) : Promise.resolve(false),
+		/** The same for a car that may no longer be the active one. */
+		appendTo: append,
 		/** Takes events back by voids; for voids, brings their targets back. */
-		takeBack(ids: readonly string[], at: string): Promise<boolean> {
-			return this.append(ids.map((target) => ({ kind: "void", id: newId(), at, target }) as const));
-		},
+		takeBack: (ids: readonly string[], at: string, carId = state.car?.id ?? ""): Promise<boolean> =>
+			append(
+				carId,
+				ids.map((target) => ({ kind: "void", id: newId(), at, target }) as const),
+			),
 		saveCar: (car: Car, unit?: VolumeUnit) =>
 			tried(async () => {
 				lastSeen.forget();
@@ -154,9 +162,10 @@ export function createModel(
 				await saveSettings({ units: { ...state.settings.units, [car.id]: unit }, activeCar: car.id });
 				// Last, and all or none: with the events goes the form that they came from.
 				await keeper.append(car.id, events, dropDraft === undefined ? {} : { dropDraft });
-				await refresh();
 				return true;
 			});
+			// On disk is saved, whatever comes of reading it back.
+			if (added) await tried(refresh);
 			return added === true;
 		},
 		removeCar: (carId: string) =>
@@ -182,8 +191,7 @@ export function createModel(
 				}
 				return result;
 			}),
-		preview: (draft: DraftStop): Promise<Preview | null> =>
-			state.car ? keeper.preview(state.car.id, draft) : Promise.resolve(null),
+		preview: (carId: string, draft: DraftStop): Promise<Preview | null> => keeper.preview(carId, draft),
 		draft: (key: string) => tried(() => keeper.draft(key)),
 		saveDraft: (key: string, value: unknown) => tried(() => keeper.saveDraft(key, value)),
 		dropDraft: (key: string) => tried(() => keeper.dropDraft(key)),
@@ -197,11 +205,16 @@ export function useModel(model: Model): State {
 	return state;
 }
 
-export function unitOf({ settings, car }: State): VolumeUnit {
-	return (car && settings.units[car.id]) ?? "L";
+/** What fuel is counted in where nobody has said so, as after opening a backup. */
+export function usualUnit(): VolumeUnit {
+	return globalThis.navigator?.language === "en-US" ? "gal" : "L";
 }
 
-/** The fills of one stop, from a log. */
+export function unitOf({ settings, car }: State): VolumeUnit {
+	return car && Object.hasOwn(settings.units, car.id) ? settings.units[car.id] : usualUnit();
+}
+
+/** The fills of one stop that count, in order. */
 export function fillsOfStop(events: readonly LogEvent[], stop: string): FillEvent[] {
-	return events.filter((event): event is FillEvent => event.kind === "fill" && event.stop === stop);
+	return countingEvents(events).filter((event) => event.kind === "fill" && event.stop === stop) as FillEvent[];
 }

@@ -1,16 +1,10 @@
 /** All the words that more than one screen needs: products, verdicts, warnings, cautions. */
 import type { Product } from "../domain/event";
 import type { Verdict, Warning } from "../domain/warnings";
-import { exactPercent, exactPercentRange, inTwenty } from "./format";
+import { exactPercent, exactPercentRange, inTwenty, percent } from "./format";
 
 const productNames: Readonly<Record<string, string>> = {
 	"flex-51-83": "Flex fuel E85 (US)",
-	"flex-30": "Flex fuel “30 %”",
-	"flex-40": "Flex fuel “40 %”",
-	"flex-50": "Flex fuel “50 %”",
-	"flex-60": "Flex fuel “60 %”",
-	"flex-70": "Flex fuel “70 %”",
-	"flex-80": "Flex fuel “80 %”",
 	"gasoline-e10": "Gasoline E10 (US)",
 	"gasoline-to-10": "Gasoline, up to 10 %",
 	"gasoline-e0": "Gasoline, no ethanol",
@@ -23,8 +17,13 @@ const productNames: Readonly<Record<string, string>> = {
 	"ethanol-e98": "Denatured ethanol",
 };
 
+/** Flex fuel named by the percentage on its label: `flex-60`. */
+const labelled = /^flex-(\d+(?:\.\d+)?)$/;
+
 export function productName({ id }: Product): string {
-	return productNames[id] ?? id;
+	if (Object.hasOwn(productNames, id)) return productNames[id];
+	const label = labelled.exec(id);
+	return label ? `Flex fuel “${exactPercent(Number(label[1]) / 100)}”` : id;
 }
 
 /** What the label allows, as a person would read it off the pump. */
@@ -44,12 +43,22 @@ export const verdictWords: Readonly<Record<Verdict, { readonly line: string; rea
 	},
 };
 
+/** In place of a plain yes while the old blend may still be in the lines. */
+export const freshWords = {
+	line: "Boost: yes, once it has arrived",
+	more: "The new blend is inside the calibration’s window, but the old one is in the lines until some miles are driven.",
+};
+
 /** A warning in words: what is wrong, how sure, what to do now, and why one is told. */
 export interface WarningWords {
 	readonly title: string;
 	readonly sure: string;
 	readonly now: readonly string[];
 	readonly why: string;
+}
+
+function howLikely({ chance, budget }: { readonly chance: number; readonly budget: number }): string {
+	return `${inTwenty(chance)} (${percent(chance)}), accepted are ${exactPercent(budget)}`;
 }
 
 /** ANSI Z535.6 keeps NOTICE for what can harm property but nobody's body; these can only harm the engine. */
@@ -60,24 +69,29 @@ export function warningWords(warning: Warning, calibrationName: string): Warning
 		case "lean":
 			return {
 				title: warning.severity === "likely" ? "Too much ethanol: lean under boost" : "Maybe too much ethanol",
-				sure: `Chance of being above the window: ${inTwenty(warning.chance)}; accepted: ${inTwenty(warning.budget)}.`,
+				sure: `Chance of being above the window: ${howLikely(warning)}.`,
 				now: [
 					"Stay out of boost and off full throttle.",
-					"Ask your tuner before you go on, or go back to the calibration made for more ethanol, if you have one.",
+					"A test of the tank’s fuel would settle it.",
+					"If your tuner gave you a calibration made for more ethanol, flash it; ask the tuner before you go on.",
 				],
 				why: `Above the window of “${calibrationName}” the injectors deliver too little fuel wherever the engine does not correct itself. Many engines do not carry what they learned at part load into full load (13 of 25 cars screened, CRC E-87-1).`,
 			};
 		case "knock":
 			return {
 				title: warning.severity === "likely" ? "Too little ethanol: it may knock" : "Maybe too little ethanol",
-				sure: `Chance of being below the window: ${inTwenty(warning.chance)}; accepted: ${inTwenty(warning.budget)}.`,
-				now: ["Stay out of boost.", "Or go back to the calibration for the fuel you are sure of."],
+				sure: `Chance of being below the window: ${howLikely(warning)}.`,
+				now: [
+					"Stay out of boost.",
+					"A test of the tank’s fuel would settle it.",
+					"If your tuner gave you a calibration made for less ethanol, go back to it.",
+				],
 				why: `Below the window of “${calibrationName}” the fuel resists knock less than its boost and timing ask for.`,
 			};
 		case "disagrees":
 			return {
 				title: "The last reading does not fit the account",
-				sure: `Such a reading had less than a 1 in 100 chance (${exactPercent(Math.round(warning.chance * 10000) / 10000)}).`,
+				sure: `Such a reading had less than a 1 in 100 chance.`,
 				now: ["Measure again.", "Look through the log for a fill that is missing or mistyped."],
 				why: "Either this reading is wrong, or a fill is missing or mistyped, or a pump sold fuel outside its label. The estimate leans on both and is wider for it.",
 			};
@@ -99,3 +113,8 @@ export const cautions: readonly string[] = [
 	"Many engines do not carry learned fuel trims into full load (13 of 25 cars screened in CRC E-87-1), so a lean blend is not corrected for when it matters most.",
 	"At the pump: engine off, no smoking, no flames, do not go back into the car while it fills (static), do not top off after the click, and use the phone away from the nozzle.",
 ];
+
+export const troubleWords = {
+	stale: "Another tab runs a newer version of this app: reload this one before you go on.",
+	wiped: "The browser found this app’s data damaged and began anew: open your last backup.",
+} as const;

@@ -8,7 +8,7 @@ export interface Previewed extends Preview {
 	readonly about: DraftStop;
 }
 
-export function usePreview(stop: DraftStop | null): Previewed | null {
+export function usePreview(carId: string, stop: DraftStop | null): Previewed | null {
 	const { model } = useApp();
 	const [preview, setPreview] = useState<Previewed | null>(null);
 	const waiting = useRef<DraftStop | null>(null);
@@ -24,7 +24,7 @@ export function usePreview(stop: DraftStop | null): Previewed | null {
 			while (waiting.current && !gone.current) {
 				const question = waiting.current;
 				waiting.current = null;
-				const answer = await model.preview(question).catch(() => null);
+				const answer = await model.preview(carId, question).catch(() => null);
 				if (answer && !gone.current) setPreview({ ...answer, about: question });
 			}
 			asking.current = false;

@@ -12,7 +12,7 @@ import { seedsFor } from "../domain/random";
 import { err, ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
 import type { Merged, Store } from "../store/store";
-import { agrees, type Checkpoint, preparedLog, type Replayed, replayed } from "./accounts";
+import { agrees, type Checkpoint, type Prepared, preparedLog, type Replayed, replayed } from "./accounts";
 import { storedPoint, storePoint } from "./checkpoints";
 import { mendFor } from "./mend";
 import type { AccountView, DraftStop, LogLine, Preview, TankNow } from "./view";
@@ -40,6 +40,16 @@ export function keeperOf(store: Store) {
 		const car = (await store.cars()).find(({ id }) => id === carId);
 		if (!car) throw new RangeError(`no car with the id ${JSON.stringify(carId)} is on this device`);
 		return car;
+	}
+
+	/** Accounts of parts of the open log, for previews of stops that lie back in time; the last one is remembered. */
+	let base: Checkpoint | null = null;
+	async function baseOf(log: Prepared): Promise<Checkpoint> {
+		const known = [...(open?.state.recent ?? []), ...(base ? [base] : [])];
+		const near = known.some(({ account }) => agrees(log, account));
+		const { checkpoint } = await replayed(log, near ? known : await storedPoint(store, log));
+		base = checkpoint;
+		return checkpoint;
 	}
 
 	async function view(carId: string, progress: (share: number) => void): Promise<AccountView> {
@@ -77,13 +87,13 @@ export function keeperOf(store: Store) {
 			const shown = raw as Shown | undefined;
 			return shown && shown.count === count && shown.settings === settingsOf(car) ? shown.now : null;
 		},
-		/** All events this version can read, in no particular order; quick. */
-		events: (carId: string) => store.events(carId),
+		/** All events this version can read, in order; quick. */
+		events: async (carId: string) => (await store.events(carId)).sort(compareEvents),
 		account: (carId: string, progress: (share: number) => void = () => {}) => inTurn(() => view(carId, progress)),
 		preview: (carId: string, draft: DraftStop) =>
 			inTurn(async () => {
 				if (open?.car.id !== carId) await view(carId, () => {});
-				return open && previewOf(open.car, open.events, open.state.recent, draft);
+				return open && previewOf(open.car, open.events, draft, baseOf);
 			}),
 
 		/** On disk when this resolves. */
@@ -159,9 +169,9 @@ function tankNow(car: Car, state: Replayed): TankNow | null {
 
 async function previewOf(
 	car: Car,
-	events: LogEvent[],
-	recent: readonly Checkpoint[],
+	events: readonly LogEvent[],
 	draft: DraftStop,
+	baseOf: (log: Prepared) => Promise<Checkpoint>,
 ): Promise<Preview> {
 	const { fills, next, instead } = draft;
 	const first = fills[0] ?? next;
@@ -169,7 +179,7 @@ async function previewOf(
 	const before = counting.filter(
 		(event) => !instead.includes(event.id) && (!first || Date.parse(event.at) <= Date.parse(first.at)),
 	);
-	const { checkpoint } = await replayed(preparedLog(car, before), recent);
+	const checkpoint = await baseOf(preparedLog(car, before));
 	const { calibration } = checkpoint.account;
 	const window = calibration?.window ?? null;
 	// A smaller sample than the kept one, where that is large: quick enough to follow the typing.

@@ -4,7 +4,7 @@ import { catalogue } from "../domain/catalogue";
 import type { Belief } from "../domain/estimator/belief";
 import type { Estimate } from "../domain/estimator/estimate";
 import { outlookOf } from "../domain/estimator/outlook";
-import { insideStretch } from "../domain/estimator/stretch";
+import { bestAmount, insideStretch } from "../domain/estimator/stretch";
 import type { LogEvent, Product } from "../domain/event";
 import type { Calibration, Tank } from "../domain/vehicle";
 import { budgetsOf } from "../domain/warnings";
@@ -27,10 +27,14 @@ export function mendFor(
 	if (!product) return null;
 	const pour = { id: `${at} mend`, at, product, stop: belief.stop?.id ?? `${at} mend` };
 	const outlook = outlookOf(belief, pour, tank, calibration.window);
-	// The lean side comes first: being too weak is the lesser harm, if both cannot be had.
-	const stretch = insideStretch(outlook, budgets) ?? (lean ? insideStretch(outlook, { ...budgets, knock: 0.5 }) : null);
-	return { product, between: stretch && [stretch.from, stretch.to] };
+	const stretch = insideStretch(outlook, budgets);
+	const best = bestAmount(outlook, budgets);
+	const helps = best.inside > 1 - estimate.above - estimate.below + noticeable;
+	return { product, between: stretch && [stretch.from, stretch.to], best: helps ? best : null };
 }
+
+/** A chance gained that is worth a stop: one dot of twenty. */
+const noticeable = 0.05;
 
 /** The last product bought that lies below the window, else gasoline as it is sold anywhere. */
 function weaker(bought: readonly LogEvent[], { window }: Calibration): Product | undefined {

@@ -32,11 +32,13 @@ export interface TankNow {
 	readonly mend: Mend | null;
 }
 
-/** What could be added to the tank as it stands to come back inside the window. */
+/** What could be added to the tank as it stands to come nearer the window. */
 export interface Mend {
 	readonly product: Product;
-	/** Amounts between which both chances are accepted, L; null: none of them fits, drive first. */
+	/** Amounts between which both chances are accepted, L; null: none brings that. */
 	readonly between: readonly [from: Litres, to: Litres] | null;
+	/** The best that can be had of it, and the chance of then being inside; null: adding it does no good. */
+	readonly best: { readonly amount: Litres; readonly inside: number } | null;
 }
 
 export interface AccountView {

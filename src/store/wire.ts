@@ -34,8 +34,10 @@ const text = z
 
 const aFraction = quantity<Fraction>(z.number("must be a number from 0 to 1").check(z.gte(0), z.lte(1)));
 const aBudget = quantity<Fraction>(z.number("must be a chance between 0 and 1").check(z.gt(0), z.lt(1)));
-const aLevelSd = z.number("must be more than 0 and at most 0.5 of the tank").check(z.gt(0), z.lte(0.5));
-const anSd = z.number("must be a number more than 0").check(z.gt(0));
+// No instrument is finer than a millionth, and nothing is known where the spread exceeds the whole scale.
+const finest = 1e-6;
+const aLevelSd = z.number("must be from 0.000001 to 0.5 of the tank").check(z.gte(finest), z.lte(0.5));
+const anSd = z.number("must be from 0.000001 to 1").check(z.gte(finest), z.lte(1));
 const aVolume = quantity<Litres>(z.number("must be more than 0 L and at most 2000 L").check(z.gt(0), z.lte(2000)));
 
 const twoContents = "must be two contents, [low, high], each from 0 to 1";

@@ -10,7 +10,7 @@ let ids = 0;
 const newId = () => `id ${++ids}`;
 const now = Date.parse("2026-06-01T12:00:00Z");
 const typed = (...amounts: string[]): FillDraft => {
-	const draft = newDraft(newId, flex, "Harbour");
+	const draft = newDraft(newId, flex, "Harbour", "L");
 	return { ...draft, pours: amounts.map((amount) => ({ ...draft.pours[0], id: newId(), typed: amount })) };
 };
 

@@ -1,7 +1,7 @@
-import { type Budgets, insideStretch, leanStretch, type Outlook } from "../../domain/estimator/stretch";
+import { type Budgets, bestAmount, insideStretch, leanStretch, type Outlook } from "../../domain/estimator/stretch";
 import type { VolumeUnit } from "../../domain/units";
 import { fromLitres } from "../../domain/units";
-import { volume, volumeRange } from "../format";
+import { inTwenty, volume, volumeRange } from "../format";
 import "./AmountBar.css";
 
 interface AmountBarProps {
@@ -21,6 +21,7 @@ const width = 1000;
 export function AmountBar({ outlook, budgets, amount, most, unit, onSlide }: AmountBarProps) {
 	const inside = outlook && insideStretch(outlook, budgets);
 	const lean = outlook && leanStretch(outlook, budgets);
+	const best = outlook && bestAmount(outlook, budgets);
 	const last = outlook ? (outlook.above.length - 1) * outlook.step : 0;
 	const x = (litres: number) => Math.min(width, (litres / most) * width);
 	const step = unit === "L" ? 0.5 : 0.1;
@@ -44,7 +45,7 @@ export function AmountBar({ outlook, budgets, amount, most, unit, onSlide }: Amo
 				value={fromLitres(amount, unit)}
 				onInput={(event) => onSlide(rounded(event.currentTarget.valueAsNumber, step))}
 			/>
-			<p class="small">{words(inside, lean, last, unit)}</p>
+			<p class="small">{words(inside, lean, best, last, unit)}</p>
 		</div>
 	);
 }
@@ -54,11 +55,13 @@ function rounded(value: number, step: number): string {
 }
 
 type Stretch = ReturnType<typeof insideStretch>;
+type Best = ReturnType<typeof bestAmount> | null;
 
-function words(inside: Stretch, lean: Stretch, last: number, unit: VolumeUnit): string {
+function words(inside: Stretch, lean: Stretch, best: Best, last: number, unit: VolumeUnit): string {
 	const past = lean && pastWords(lean, last, unit);
 	if (inside) return `Inside the window: ${volumeRange(inside.from, inside.to, unit)} of this. ${past ?? ""}`;
-	return past === null ? "" : `No amount brings it inside as surely as asked. ${past}`;
+	if (!best) return "";
+	return `No amount brings it inside as surely as asked; the best is ${volume(best.amount, unit)} of this, inside: ${inTwenty(best.inside)}. ${past ?? ""}`;
 }
 
 function pastWords({ from, to }: NonNullable<Stretch>, last: number, unit: VolumeUnit): string {

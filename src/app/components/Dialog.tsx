@@ -15,6 +15,9 @@ export function Dialog({ title, onClose, children }: DialogProps) {
 		// jsdom has no modal dialogs.
 		if (dialog.current?.showModal) dialog.current.showModal();
 		else dialog.current?.setAttribute("open", "");
+		const shown = dialog.current;
+		// Closed properly, it gives the focus back to where it was.
+		return () => shown?.close?.();
 	}, []);
 	return (
 		<dialog ref={dialog} aria-label={title} onClose={onClose} onCancel={onClose}>

@@ -1,6 +1,6 @@
 import "./DotPlot.css";
 import type { ContentRange } from "../../domain/quantity";
-import { percent, percentRange, points } from "../format";
+import { exactPercentRange, percent, points } from "../format";
 import { axisFor, type Dot, type Side, stackedDots } from "./dotLayout";
 
 export interface DotPlotProps {
@@ -63,7 +63,7 @@ export function DotPlot({ dots, window, calibratedFor, before, compact }: DotPlo
 								y={baseline + 58}
 								text-anchor="middle"
 							>
-								window {percentRange(window[0], window[1])}
+								window {exactPercentRange(window[0], window[1])}
 							</text>
 						)}
 					</>
@@ -89,5 +89,5 @@ function summary(dots: readonly Dot[], window: ContentRange | null): string {
 	const count = (side: Side) => dots.filter((dot) => dot.side === side).length;
 	const spread = `Twenty equally likely ethanol contents from ${percent(dots[0].content)} to ${percent(dots[dots.length - 1].content)}.`;
 	if (!window) return spread;
-	return `${spread} ${count("inside")} of them lie inside the window of ${percentRange(window[0], window[1])}, ${count("above")} above and ${count("below")} below.`;
+	return `${spread} ${count("inside")} of them lie inside the window of ${exactPercentRange(window[0], window[1])}, ${count("above")} above and ${count("below")} below.`;
 }

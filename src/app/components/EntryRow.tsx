@@ -1,6 +1,6 @@
 import type { VolumeUnit } from "../../domain/units";
 import type { Car } from "../../domain/vehicle";
-import { dateTime, percent, percentRange } from "../format";
+import { dateTime, exactPercentRange, percent, percentRange } from "../format";
 import { type LogItem, outsideOf } from "../logView";
 import { itemWords, outsideWords, surpriseTitle } from "../logWords";
 import { printRoute } from "../route";
@@ -47,7 +47,7 @@ export function EntryRow({ item, car, unit, onOpen, onBringBack }: EntryRowProps
 function Effect({ item }: { readonly item: LogItem }) {
 	const { before, after, surprise, calibration, events } = item;
 	if (events[0].kind === "calibration" && calibration)
-		return <span>Window {percentRange(calibration.window[0], calibration.window[1])} from here on</span>;
+		return <span>Window {exactPercentRange(calibration.window[0], calibration.window[1])} from here on</span>;
 	if (!after) return null;
 	return (
 		<>

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { dateTime, exactPercent, percent, percentRange } from "../format";
+import { dateTime, exactPercent, exactPercentRange, percent, percentRange } from "../format";
 import { findingOf, type Shown } from "../historyView";
 import "./HistoryTable.css";
 
@@ -40,7 +40,7 @@ export function HistoryTable({ shown }: { readonly shown: Shown }) {
 												{side !== "inside" && ` (${side})`}
 											</td>
 											<td>{percentRange(figures.low, figures.high)}</td>
-											<td>{window ? percentRange(window[0], window[1]) : "none"}</td>
+											<td>{window ? exactPercentRange(window[0], window[1]) : "none"}</td>
 											<td>{reading && `${exactPercent(reading.value)} ± ${exactPercent(reading.sd)}`}</td>
 										</tr>
 									))}

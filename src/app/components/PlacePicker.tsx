@@ -11,6 +11,10 @@ export function PlacePicker({ places, chosen, onChoose }: PlacePickerProps) {
 	const [typed, setTyped] = useState("");
 	const shown = chosen !== null && !places.includes(chosen) ? [chosen, ...places] : places;
 	const name = typed.trim();
+	function take(): void {
+		onChoose(name);
+		setTyped("");
+	}
 	return (
 		<div class="stack">
 			<fieldset class="row" aria-label="Places">
@@ -38,16 +42,10 @@ export function PlacePicker({ places, chosen, onChoose }: PlacePickerProps) {
 						maxLength={60}
 						value={typed}
 						onInput={(event) => setTyped(event.currentTarget.value)}
+						// Leaving the field, or Enter, is as good as the button: nothing typed may get lost.
+						onChange={() => name !== "" && take()}
 					/>
-					<button
-						type="button"
-						class="button"
-						disabled={name === ""}
-						onClick={() => {
-							onChoose(name);
-							setTyped("");
-						}}
-					>
+					<button type="button" class="button" disabled={name === ""} onClick={take}>
 						Use it
 					</button>
 				</div>

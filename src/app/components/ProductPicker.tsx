@@ -3,7 +3,6 @@ import { catalogue, labelledRange } from "../../domain/catalogue";
 import type { Product } from "../../domain/event";
 import { contentRange } from "../../domain/quantity";
 import { productKey } from "../fillChoices";
-import { exactPercent } from "../format";
 import { parseNumber } from "../parseNumber";
 import { productName, productRange, soldIn } from "../text";
 import "./ProductPicker.css";
@@ -95,10 +94,7 @@ function Labelled({ onChoose }: { readonly onChoose: (product: Product) => void 
 					type="button"
 					class="button"
 					disabled={!value.ok}
-					onClick={() =>
-						value.ok &&
-						onChoose({ id: `Flex fuel “${exactPercent(value.value / 100)}”`, range: labelledRange(value.value) })
-					}
+					onClick={() => value.ok && onChoose({ id: `flex-${value.value}`, range: labelledRange(value.value) })}
 				>
 					Take it
 				</button>

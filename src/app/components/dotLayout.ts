@@ -32,8 +32,8 @@ export function axisFor(contents: readonly number[], window: ContentRange | null
 const largestRadius = 8.5;
 
 /**
- * Dots in ascending order piled into columns one dot wide, as large as the height allows
- * (Wilkinson, The American Statistician 53 (1999) 276).
+ * Dots piled into columns one dot wide, as large as the height allows (Wilkinson, The American Statistician 53 (1999) 276).
+ * The columns are counted from the window's lower edge and fill it evenly, so that none straddles an edge.
  */
 export function stackedDots(
 	contents: readonly number[],
@@ -41,20 +41,26 @@ export function stackedDots(
 	xOf: (content: number) => number,
 	height: number,
 ): { readonly dots: readonly Dot[]; readonly radius: number } {
-	for (let radius = largestRadius; ; radius -= 0.5) {
-		const dots: Dot[] = [];
-		let highest = 0;
-		let column = { x: -Infinity, side: "inside" as Side, count: 0 };
-		for (const content of contents) {
-			const x = xOf(content);
+	const [low, high] = window ? window.map(xOf) : [xOf(0), xOf(1)];
+	for (let largest = largestRadius; ; largest -= 0.5) {
+		const width = (high - low) / Math.max(1, Math.round((high - low) / (2 * largest)));
+		const radius = Math.min(largest, width / 2);
+		const piled = new Map<number, number>();
+		const dots = contents.map((content): Dot => {
 			const side = sideOf(content, window);
-			// A column never mixes sides, and the next one makes room for it: upwards, which is still its own side of the edge.
-			if (side !== column.side) column = { x: Math.max(x, column.x + 2 * radius), side, count: 0 };
-			else if (x - column.x > 2 * radius) column = { x, side, count: 0 };
-			column.count++;
-			dots.push({ content, x: column.x, y: (2 * column.count - 1) * radius + 2, side });
-			highest = Math.max(highest, 2 * column.count * radius + 2);
-		}
-		if (highest <= height || radius <= 3) return { dots, radius };
+			const at = Math.floor((xOf(content) - low) / width);
+			// What lies just on an edge goes to its own side of it.
+			const last = Math.round((high - low) / width) - 1;
+			const column =
+				side === "below"
+					? Math.min(at, -1)
+					: side === "above"
+						? Math.max(at, last + 1)
+						: Math.min(Math.max(at, 0), last);
+			const count = (piled.get(column) ?? 0) + 1;
+			piled.set(column, count);
+			return { content, x: low + (column + 0.5) * width, y: (2 * count - 1) * radius + 2, side };
+		});
+		if (Math.max(...piled.values()) * 2 * radius + 2 <= height || largest <= 3) return { dots, radius };
 	}
 }

@@ -1,13 +1,11 @@
-import { useMemo, useState } from "preact/hooks";
-import type { LogEvent, VoidEvent } from "../../domain/event";
+import { useMemo, useRef, useState } from "preact/hooks";
+import type { LogEvent } from "../../domain/event";
 import { toLitres } from "../../domain/units";
 import type { Car } from "../../domain/vehicle";
-import { budgetsOf, verdictOf } from "../../domain/warnings";
-import type { Preview } from "../../keeper/view";
-import { askToPersist } from "../../store/durability";
-import { isoWithOffset, useAppState } from "../app";
+import { budgetsOf } from "../../domain/warnings";
+import { useAppState } from "../app";
 import { AmountBar } from "../components/AmountBar";
-import { GaugeField } from "../components/GaugeField";
+import { GaugeField, gaugeWords } from "../components/GaugeField";
 import { Keypad } from "../components/Keypad";
 import { PlacePicker } from "../components/PlacePicker";
 import { ProductPicker } from "../components/ProductPicker";
@@ -19,17 +17,18 @@ import {
 	type FillDraft,
 	faultOf,
 	fillsOf,
+	inUnit,
 	mostLitres,
 	newDraft,
 	readDraft,
 	stopOf,
 } from "../fillDraft";
-import { dateTime, exactVolume, percent, volume } from "../format";
-import { mendWords } from "../mendWords";
+import { dateTime, exactVolume, volume } from "../format";
 import { fillsOfStop, unitOf } from "../model";
 import { productName } from "../text";
 import { useDraft } from "../useDraft";
 import { usePreview } from "../usePreview";
+import { useSaveStop } from "../useSaveStop";
 import { LeanQuestion } from "./LeanQuestion";
 import { PreviewCard } from "./PreviewCard";
 import "./Fill.css";
@@ -68,24 +67,29 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 	const key = correctedStop === null ? `${car.id}/fill` : `${car.id}/correct/${correctedStop}`;
 	const places = useMemo(() => placesIn(events), [events]);
 	const products = useMemo(() => productsIn(events), [events]);
-	const { draft, change, leave, reset } = useDraft<FillDraft>(key, readDraft, () =>
+	const {
+		draft: stored,
+		change,
+		leave,
+		reset,
+	} = useDraft<FillDraft>(key, readDraft, () =>
 		correctedStop === null
-			? newDraft(model.newId, usualProduct(events), places[0] ?? null)
+			? newDraft(model.newId, usualProduct(events), places[0] ?? null, unit)
 			: draftOf(fillsOfStop(events, correctedStop), unit, model.newId),
 	);
+	const draft = stored && inUnit(stored, unit);
 	// The minute the form was opened serves all questions; the event gets the time of saving.
 	const [opened] = useState(now());
-	const preview = usePreview(draft ? stopOf(draft, car.tank, unit, opened) : null);
-	const [saving, setSaving] = useState(false);
-	const [asking, setAsking] = useState<Preview | null>(null);
+	const preview = usePreview(car.id, draft ? stopOf(draft, car.tank, unit, opened) : null);
+	const then = correctedStop === null ? "#/tank" : "#/log";
+	const { saving, asking, save, dismiss } = useSaveStop({ car, unit, draftKey: key, change, leave, then });
 	const [fault, setFault] = useState<string | null>(null);
+	const picker = useRef<HTMLDivElement>(null);
 	if (!draft) return <p class="soft">Opening the form…</p>;
 
 	const open = draft.pours[draft.pours.length - 1];
 	const settled = draft.pours.slice(0, -1);
 	const budgets = budgetsOf(preview?.calibration ?? null);
-	const mend =
-		preview && verdictOf(preview.estimate, preview.calibration) !== "yes" ? mendWords(preview.mend, unit) : null;
 	const most = mostLitres(car.tank);
 	const openFault = faultOf(open, car.tank, unit);
 	const amount = openFault === null ? toLitres(Number(open.typed.replace(",", ".")), unit) : 0;
@@ -102,45 +106,32 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 			return;
 		}
 		const product = productAfter(events, open.product);
-		const pours = [...settled, { ...open, toClick: false }, { id: model.newId(), product, typed: "", toClick: false }];
+		const pours = [...settled, open, { id: model.newId(), product, typed: "", toClick: false }];
 		change({ ...draft, pours });
+		picker.current?.scrollIntoView({ block: "start" });
 	}
-	function takeOut(id: string): void {
-		if (draft) change({ ...draft, pours: draft.pours.filter((pour) => pour.id !== id) });
+	function takeOut(pour: DraftPour): void {
+		if (!draft) return;
+		const before = draft;
+		change({ ...draft, pours: draft.pours.filter(({ id }) => id !== pour.id) });
+		toasts.show(`${productName(pour.product)} is out of this stop.`, { label: "Undo", run: () => change(before) });
 	}
-	async function save(agreed: boolean): Promise<void> {
-		if (saving || !draft) return;
-		const broken = openFault !== null && !(openFault === "empty" && settled.length > 0);
-		if (broken) {
+	function startOver(): void {
+		if (!draft) return;
+		const before = draft;
+		reset();
+		toasts.show("The form is empty.", { label: "Undo", run: () => change(before) });
+	}
+	function trySave(agreed: boolean): void {
+		if (!draft) return;
+		const unusable = settled.find((pour) => faultOf(pour, car.tank, unit) !== null);
+		if (unusable) {
+			setFault(`“${productName(unusable.product)}” above has an amount that can’t be saved: take it out or mend it.`);
+		} else if (openFault !== null && !(openFault === "empty" && settled.length > 0)) {
 			setFault(amountFault(openFault, most, unit));
-			return;
+		} else {
+			save(draft, agreed);
 		}
-		setSaving(true);
-		leave(true);
-		const fills = fillsOf(draft, car.tank, unit, now());
-		const outcome = await model.preview({ fills, next: null, instead: draft.instead });
-		const above = outcome?.estimate.above ?? null;
-		if (!agreed && outcome && above !== null && above > budgetsOf(outcome.calibration).lean) {
-			setAsking(outcome);
-			setSaving(false);
-			leave(false);
-			return;
-		}
-		setAsking(null);
-		const at = isoWithOffset(now());
-		const voids = draft.instead.map((target): VoidEvent => ({ kind: "void", id: model.newId(), at, target }));
-		if (!(await model.append([...voids, ...fills], key))) {
-			setSaving(false);
-			leave(false);
-			return;
-		}
-		const undo = [...voids, ...fills].map(({ id }) => id);
-		toasts.show(`Saved.${outcome ? ` About ${percent(outcome.estimate.median)} ethanol.` : ""}`, {
-			label: "Undo",
-			run: () => model.takeBack(undo, isoWithOffset(now())),
-		});
-		askToPersist();
-		location.hash = correctedStop === null ? "#/tank" : "#/log";
 	}
 
 	return (
@@ -153,18 +144,25 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 			<details class="card">
 				<summary>
 					{draft.place ?? "Place not named"}
-					{draft.gauge === null ? "" : `, gauge at ${percent(draft.gauge)}`}
 					{draft.at === null ? "" : `, ${dateTime(draft.at)}`}
 				</summary>
 				<div class="stack">
 					<PlacePicker places={places} chosen={draft.place} onChoose={(place) => change({ ...draft, place })} />
-					<GaugeField
-						label="Fuel gauge before filling"
-						value={draft.gauge}
-						onChange={(gauge) => change({ ...draft, gauge })}
-					/>
 					<WhenField value={draft.at} now={now()} onChange={(at) => change({ ...draft, at })} />
 				</div>
+			</details>
+			<details class="card">
+				<summary>
+					{draft.gauge === null
+						? "Gauge before filling: not looked"
+						: `Gauge before filling: ${gaugeWords(draft.gauge)}`}
+				</summary>
+				<GaugeField
+					label="Fuel gauge before filling"
+					hint="What was left decides how far this fill moves the blend: a look narrows the dots."
+					value={draft.gauge}
+					onChange={(gauge) => change({ ...draft, gauge })}
+				/>
 			</details>
 			{settled.map((pour, i) => (
 				<div class="card row between" key={pour.id}>
@@ -172,12 +170,14 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 						{i + 1}. {exactVolume(toLitres(Number(pour.typed.replace(",", ".")) || 0, unit), unit)} of “
 						{productName(pour.product)}”
 					</p>
-					<button type="button" class="button" onClick={() => takeOut(pour.id)}>
+					<button type="button" class="button" onClick={() => takeOut(pour)}>
 						Take out
 					</button>
 				</div>
 			))}
-			<ProductPicker recent={products} chosen={open.product} onChoose={(product) => changeOpen({ product })} />
+			<div ref={picker} class="picker">
+				<ProductPicker recent={products} chosen={open.product} onChoose={(product) => changeOpen({ product })} />
+			</div>
 			<PreviewCard preview={preview} unit={unit} />
 			<div class="card">
 				<div class="amount">
@@ -196,11 +196,6 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 						onInput={(event) => changeOpen({ typed: event.currentTarget.value })}
 					/>
 				</div>
-				{fault !== null && (
-					<p class="fault" id="amount-fault" role="alert">
-						{fault}
-					</p>
-				)}
 				{fault === null && openFault === "tooLarge" && <p class="fault">{amountFault("tooLarge", most, unit)}</p>}
 				<AmountBar
 					outlook={preview?.outlook ?? null}
@@ -211,7 +206,6 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 					onSlide={(typed) => changeOpen({ typed })}
 				/>
 				<Keypad value={open.typed} label="the amount" onChange={(typed) => changeOpen({ typed })} />
-				{mend && <p>{mend}</p>}
 				<button
 					type="button"
 					class="button wide"
@@ -224,7 +218,12 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 					A second product at this stop
 				</button>
 			</div>
-			<button type="button" class="button main" aria-disabled={saving} onClick={() => save(false)}>
+			{fault !== null && (
+				<p class="fault" id="amount-fault" role="alert">
+					{fault}
+				</p>
+			)}
+			<button type="button" class="button main" aria-disabled={saving} onClick={() => trySave(false)}>
 				{saving
 					? "Saving…"
 					: saveWords(
@@ -232,12 +231,24 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 							unit,
 						)}
 			</button>
+			{correctedStop !== null && (
+				<button
+					type="button"
+					class="button wide"
+					onClick={() => {
+						model.dropDraft(key);
+						location.hash = "#/log";
+					}}
+				>
+					Leave the stop as it was
+				</button>
+			)}
 			{(ready.length > 0 || draft.at !== null || draft.gauge !== null) && correctedStop === null && (
-				<button type="button" class="button wide" onClick={reset}>
+				<button type="button" class="button wide" onClick={startOver}>
 					Start this form over
 				</button>
 			)}
-			{asking && <LeanQuestion preview={asking} unit={unit} onBack={() => setAsking(null)} onSave={() => save(true)} />}
+			{asking && <LeanQuestion preview={asking} unit={unit} onBack={dismiss} onSave={() => trySave(true)} />}
 		</>
 	);
 }

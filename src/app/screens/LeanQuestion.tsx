@@ -22,7 +22,12 @@ export function LeanQuestion({ preview, unit, onBack, onSave }: LeanQuestionProp
 				<WarningCard warning={lean} calibrationName={calibration?.name ?? ""} mend={mendWords(preview.mend, unit)} />
 			)}
 			<p>If it is not pumped yet, stop here. If it is in the tank already, save it: the account has to know.</p>
-			<button type="button" class="button main" onClick={onBack}>
+			<button
+				type="button"
+				class="button main"
+				onClick={onBack}
+				ref={(button) => button?.focus({ preventScroll: true })}
+			>
 				Go back
 			</button>
 			<button type="button" class="button wide strong" onClick={onSave}>

@@ -8,7 +8,7 @@ import { eventWords } from "../eventWords";
 import { ago, inTwenty, percent, percentRange, volume, volumeRange } from "../format";
 import { mendWords } from "../mendWords";
 import { unitOf } from "../model";
-import { cautions, verdictWords } from "../text";
+import { cautions, freshWords, verdictWords } from "../text";
 import "./Tank.css";
 
 /** "May I use the boost?" */
@@ -29,12 +29,13 @@ export function TankScreen() {
 	}
 	const { estimate, level, calibration, last, surprise, mend } = state.now;
 	const verdict = verdictOf(estimate, calibration);
+	const fresh = last.kind === "fill" && now() - Date.parse(last.at) < freshMs;
 	const warnings = warningsFor(estimate, calibration, surprise);
 	const mending = mendWords(mend, unit);
 	return (
 		<>
 			<section class="stack" aria-label="Verdict">
-				<VerdictLine verdict={verdict} now={state.now} />
+				<VerdictLine verdict={verdict} fresh={fresh} now={state.now} />
 				<DotPlot
 					dots={estimate.dots}
 					window={calibration?.window ?? null}
@@ -51,12 +52,12 @@ export function TankScreen() {
 					</div>
 				</dl>
 			</section>
-			{warnings.map((warning) => (
+			{warnings.map((warning, i) => (
 				<WarningCard
 					key={warning.code}
 					warning={warning}
 					calibrationName={calibration?.name ?? ""}
-					mend={warning.code === "lean" || warning.code === "knock" ? mending : null}
+					mend={i === 0 && "severity" in warning ? mending : null}
 				/>
 			))}
 			{!calibration && (
@@ -93,7 +94,8 @@ export function TankScreen() {
 				<p>
 					Each dot is one of twenty equally likely ethanol contents of the tank. Round dots lie inside the calibration’s
 					window, which the bracket marks. A triangle pointing up has too much ethanol, one pointing down too little. So
-					many dots, so many chances in twenty.
+					many dots, so many chances in twenty. “9 in 10” is the range that holds the truth nine times in ten, “most
+					likely about” its middle: as often below as above.
 				</p>
 			</details>
 			<details class="card">
@@ -108,9 +110,18 @@ export function TankScreen() {
 	);
 }
 
-function VerdictLine({ verdict, now }: { readonly verdict: Verdict; readonly now: TankNow }) {
+/** So long after a fill the old blend may still be in the lines: drivers do not tell when they have driven. */
+const freshMs = 3_600_000;
+
+interface VerdictLineProps {
+	readonly verdict: Verdict;
+	readonly fresh: boolean;
+	readonly now: TankNow;
+}
+
+function VerdictLine({ verdict, fresh, now }: VerdictLineProps) {
 	const { above, below } = now.estimate;
-	const words = verdictWords[verdict];
+	const words = verdict === "yes" && fresh ? freshWords : verdictWords[verdict];
 	return (
 		<div class={`verdict ${verdict}`}>
 			<h2>{words.line}</h2>

@@ -55,6 +55,7 @@ export function initialBelief(carId: string, tank: Tank, size = largeSample): Be
 		order: ascending(content),
 		areas: new Map(),
 		places: new Map(),
+		bought: new Set(),
 		lastStop: null,
 		stop: null,
 		lawful: lawfulStart(contentRange(...unknownContents), tank.capacityL),
@@ -89,7 +90,7 @@ function start(belief: Belief, event: StartEvent, tank: Tank, draws: Draws): Abs
 	const content = "range" in contents ? rectangular(contents.range, draws) : bell(contents.value, contents.sd, draws);
 	const range = "range" in contents ? contents.range : around(contents.value, lawfulSds * contents.sd);
 	const lawful = lawfulStart(range, tank.capacityL, gauge, gaugeSd);
-	const fresh: Belief = { ...belief, content, order: ascending(content), lawful };
+	const fresh: Belief = { ...belief, content, order: ascending(content), bought: new Set(), lawful };
 	if (gauge === undefined) {
 		return { belief: { ...fresh, level: anyLevel(capacityFactor, tank, draws), stop: null }, surprise: null };
 	}

@@ -12,6 +12,10 @@ export interface Wandering {
 	readonly at: Instant;
 }
 
+export interface PlaceOffset extends Wandering {
+	readonly product: string;
+}
+
 /** Columns are never changed once a belief is out: absorbing an event makes new ones. Their length is a power of two. */
 export interface Belief {
 	/** Tank events absorbed since the account began, or began anew. */
@@ -32,8 +36,10 @@ export interface Belief {
 	readonly order: Uint32Array;
 	/** Area level by product. */
 	readonly areas: ReadonlyMap<string, Wandering>;
-	/** Place offset by place and product. */
-	readonly places: ReadonlyMap<string, Wandering>;
+	/** Place offset by place and product, the product as in `areas`. */
+	readonly places: ReadonlyMap<string, PlaceOffset>;
+	/** Products that went into this tank since its account began: only their pumps have to do with what it holds. */
+	readonly bought: ReadonlySet<string>;
 	/** Id of the last stop, over or not: nothing is burned until another one begins. */
 	readonly lastStop: string | null;
 	/** The stop under way: what the tank held before its first fill can still be learned about. */

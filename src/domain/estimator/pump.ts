@@ -12,6 +12,7 @@ const forgottenAfterDays = 7 * placeMemoryDays;
 
 /** A pump about to be used: the area's level now, and the place's offset, normal in every particle. */
 interface Pump {
+	readonly product: string;
 	readonly area: Column;
 	readonly offsetMean: Column;
 	readonly offsetSd: number;
@@ -29,12 +30,13 @@ function pumpAt(belief: Belief, product: Product, place: string | undefined, at:
 	const offsetMean = new Float32Array(area.length);
 	if (visited) for (let i = 0; i < area.length; i++) offsetMean[i] = keep * visited.column[i];
 	return {
+		product: areaKey,
 		area,
 		offsetMean,
 		offsetSd: Math.sqrt(1 - keep * keep) * placeSpread * width,
 		remember(offset) {
 			const places = new Map([...belief.places].filter(([, seen]) => daysBetween(seen.at, at) < forgottenAfterDays));
-			if (placeKey !== null) places.set(placeKey, { column: offset, at });
+			if (placeKey !== null) places.set(placeKey, { column: offset, at, product: areaKey });
 			return { areas: new Map(belief.areas).set(areaKey, { column: area, at }), places };
 		},
 	};
@@ -71,7 +73,8 @@ function clipped(content: number): number {
 
 /** What the pump gives at an instant, remembered for its place; a fill that names no place gets an offset of its own. */
 export function deliver(belief: Belief, product: Product, place: string | undefined, at: Instant, draws: Draws) {
-	const { area, offsetMean, offsetSd, remember } = pumpAt(belief, product, place, at, draws);
+	const pump = pumpAt(belief, product, place, at, draws);
+	const { area, offsetMean, offsetSd, remember } = pump;
 	const offset = offsetSd > 0 ? new Float32Array(area.length) : offsetMean;
 	const delivered = new Float32Array(area.length);
 	const z = offsetSd > 0 ? draws.normals() : null;
@@ -79,7 +82,8 @@ export function deliver(belief: Belief, product: Product, place: string | undefi
 		if (z) offset[i] = offsetMean[i] + offsetSd * z[i];
 		delivered[i] = clipped(area[i] + offset[i]);
 	}
-	return { belief: { ...belief, ...remember(offset) }, delivered };
+	const bought = new Set(belief.bought).add(pump.product);
+	return { belief: { ...belief, ...remember(offset), bought }, delivered };
 }
 
 /**
@@ -88,7 +92,13 @@ export function deliver(belief: Belief, product: Product, place: string | undefi
  */
 export function sample(belief: Belief, event: PumpReading, draws: Draws) {
 	const { value, sd } = event;
-	const { area, offsetMean, offsetSd, remember } = pumpAt(belief, event.product, event.place, instant(event.at), draws);
+	const { product, area, offsetMean, offsetSd, remember } = pumpAt(
+		belief,
+		event.product,
+		event.place,
+		instant(event.at),
+		draws,
+	);
 	const size = area.length;
 	const prior = offsetSd * offsetSd;
 	const gain = prior / (prior + sd * sd);
@@ -117,8 +127,37 @@ export function sample(belief: Belief, event: PumpReading, draws: Draws) {
 			delivered[i] === Math.fround(area[i] + offset[i]) ? 1 : clipRatio(value, delivered[i], area[i] + offset[i], sd);
 		factor[i] = likelihood * clip;
 	}
-	const weight = reweighted(belief.weight, factor) ?? belief.weight;
-	return { ...belief, ...remember(offset), weight };
+	const sampled = { ...belief, ...remember(offset) };
+	if (belief.bought.has(product)) return { ...sampled, weight: reweighted(belief.weight, factor) ?? belief.weight };
+	return redrawn(sampled, product, factor, draws);
+}
+
+/**
+ * All that is believed of one product's pumps, drawn anew by its own weights (systematic resampling): as long as none of it
+ * was poured into the tank it has nothing to do with the rest of the particle, which must not be weighed by it.
+ */
+function redrawn(belief: Belief, product: string, factor: Float64Array, draws: Draws): Belief {
+	const size = factor.length;
+	const parent = new Uint32Array(size);
+	let total = 0;
+	for (let i = 0; i < size; i++) total += factor[i];
+	if (!(total > 0 && total < Infinity)) return belief;
+	const start = draws.uniforms()[0];
+	let at = 0;
+	let reached = factor[0];
+	for (let i = 0; i < size; i++) {
+		const mark = ((i + start) * total) / size;
+		while (reached < mark && at < size - 1) reached += factor[++at];
+		parent[i] = at;
+	}
+	const pick = <Seen extends Wandering>(seen: Seen): Seen => {
+		const column = new Float32Array(size);
+		for (let i = 0; i < size; i++) column[i] = seen.column[parent[i]];
+		return { ...seen, column };
+	};
+	const areas = new Map([...belief.areas].map(([key, seen]) => [key, key === product ? pick(seen) : seen]));
+	const places = new Map([...belief.places].map(([key, seen]) => [key, seen.product === product ? pick(seen) : seen]));
+	return { ...belief, areas, places };
 }
 
 function clipRatio(value: number, delivered: number, unclipped: number, sd: number): number {

@@ -90,7 +90,7 @@ function drawn(belief: Belief, size: number, seeds: Seeds): Belief {
 		for (let i = 0; i < size; i++) result[i] = from[parent[i]];
 		return result;
 	}
-	function pickAll(from: ReadonlyMap<string, Wandering>): Map<string, Wandering> {
-		return new Map([...from].map(([key, { column, at }]) => [key, { column: pick(column), at }]));
+	function pickAll<Seen extends Wandering>(from: ReadonlyMap<string, Seen>): Map<string, Seen> {
+		return new Map([...from].map(([key, seen]) => [key, { ...seen, column: pick(seen.column) }]));
 	}
 }

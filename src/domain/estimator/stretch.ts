@@ -39,3 +39,14 @@ export function leanStretch(outlook: Outlook, budgets: Budgets): { readonly from
 	const to = outlook.above.findLastIndex(over);
 	return { from: (from * outlook.step) as Litres, to: (to * outlook.step) as Litres };
 }
+
+/** The amount after which the blend is most likely inside the window, the lean budget kept if any amount keeps it. */
+export function bestAmount(outlook: Outlook, budgets: Budgets): { readonly amount: Litres; readonly inside: number } {
+	const keeps = outlook.above.some((chance) => chance <= budgets.lean);
+	let best = { k: 0, inside: -1 };
+	for (const [k, above] of outlook.above.entries()) {
+		const inside = 1 - above - outlook.below[k];
+		if (inside > best.inside && !(keeps && above > budgets.lean)) best = { k, inside };
+	}
+	return { amount: (best.k * outlook.step) as Litres, inside: Math.max(0, best.inside) };
+}

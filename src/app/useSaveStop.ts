@@ -1,0 +1,82 @@
+/** Saving a stop: once, after the question about the lean limit, and on the disk before the screen says so. */
+import { useRef, useState } from "preact/hooks";
+import type { VoidEvent } from "../domain/event";
+import type { VolumeUnit } from "../domain/units";
+import type { Car } from "../domain/vehicle";
+import { budgetsOf } from "../domain/warnings";
+import type { DraftStop, Preview } from "../keeper/view";
+import { askToPersist } from "../store/durability";
+import { isoWithOffset, useApp } from "./app";
+import { type FillDraft, fillsOf } from "./fillDraft";
+import { percent } from "./format";
+
+interface Saving {
+	readonly car: Car;
+	readonly unit: VolumeUnit;
+	/** The draft's key in the store; it goes with the save. */
+	readonly draftKey: string;
+	readonly change: (draft: FillDraft) => void;
+	/** Stops the form from being stored while it is on its way into the log. */
+	readonly leave: (leaving: boolean) => void;
+	/** Where to go once it is saved. */
+	readonly then: string;
+}
+
+/** The question is asked only where an answer comes in time: what was pumped must not wait for a long replay. */
+const answerWithinMs = 4_000;
+
+export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving) {
+	const { model, toasts, now } = useApp();
+	const [saving, setSaving] = useState(false);
+	const [asking, setAsking] = useState<Preview | null>(null);
+	// State changes come too late for the second of two quick taps.
+	const busy = useRef(false);
+
+	function lookAhead(stop: DraftStop): Promise<Preview | null> {
+		const late = new Promise<null>((done) => setTimeout(() => done(null), answerWithinMs));
+		return Promise.race([model.preview(car.id, stop).catch(() => null), late]);
+	}
+
+	async function save(draft: FillDraft, agreed: boolean): Promise<void> {
+		if (busy.current) return;
+		busy.current = true;
+		setSaving(true);
+		const tried = draft.triedAt === null ? { ...draft, triedAt: isoWithOffset(now()) } : draft;
+		change(tried);
+		leave(true);
+		const done = await attempt(tried, agreed);
+		leave(done);
+		setSaving(false);
+		busy.current = done;
+		if (done) location.hash = then;
+	}
+
+	async function attempt(draft: FillDraft, agreed: boolean): Promise<boolean> {
+		const fills = fillsOf(draft, car.tank, unit, now());
+		const outcome = agreed ? asking : await lookAhead({ fills, next: null, instead: draft.instead });
+		if (!agreed && outcome && goesTooFar(outcome)) {
+			setAsking(outcome);
+			return false;
+		}
+		setAsking(null);
+		const at = isoWithOffset(now());
+		const voids = draft.instead.map((target): VoidEvent => ({ kind: "void", id: model.newId(), at, target }));
+		const events = [...voids, ...fills];
+		if (!(await model.appendTo(car.id, events, draftKey))) return false;
+		const ids = events.map(({ id }) => id);
+		toasts.show(`Saved.${outcome ? ` About ${percent(outcome.estimate.median)} ethanol after this stop.` : ""}`, {
+			label: "Undo",
+			run: () => model.takeBack(ids, isoWithOffset(now()), car.id),
+		});
+		askToPersist();
+		return true;
+	}
+
+	return { saving, asking, save, dismiss: () => setAsking(null) };
+}
+
+/** Past the lean limit, and not on the way back from there. */
+function goesTooFar({ estimate, before, calibration }: Preview): boolean {
+	const { above } = estimate;
+	return above !== null && above > budgetsOf(calibration).lean && above >= (before.above ?? 0);
+}
