@@ -95,7 +95,7 @@ test("past the lean limit the app asks before it saves, says the risk and the re
 	await app.user.click(button("Save 30 L"));
 	const dialog = within(await screen.findByRole("dialog", { name: "This goes past the lean limit" }));
 	dialog.getByText(/the injectors deliver too little fuel/i);
-	dialog.getByText(/What would mend it|drive first/);
+	dialog.getByText(/What would mend it|What would help|would help: burn/);
 	expect(fillsIn(await app.events("car"))).toEqual([]);
 	await app.user.click(dialog.getByRole("button", { name: "Go back" }));
 	await waitFor(() => expect(screen.queryByRole("dialog")).toBeNull());

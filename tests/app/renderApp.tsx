@@ -58,6 +58,9 @@ export async function renderApp(options: Options = {}): Promise<RenderedApp> {
 	const store = await openStore({ name: phone });
 	stores.push(store);
 	for (const log of logs) await store.merge(log);
+	// Whoever has a log here counts in litres, wherever the tests run.
+	const units = Object.fromEntries(logs.map(({ car }) => [car.id, "L"]));
+	if (logs.length > 0) await store.savePreference("settings", { units });
 	history.replaceState(null, "", `${location.pathname}${at}`);
 	window.scrollTo = () => {};
 

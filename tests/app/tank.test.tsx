@@ -32,7 +32,7 @@ test("too much ethanol is called lean, as strongly as it is likely, with what to
 	screen.getByRole("heading", { name: "Boost: no" });
 	const words = spaces(alert.textContent);
 	expect(words).toMatch(/^NOTICE/);
-	expect(words).toMatch(/Chance of being above the window: (20|more than 19|19) in 20; accepted: 1 in 20/);
+	expect(words).toMatch(/Chance of being above the window: (20|more than 19|19) in 20 \(\d+ %\), accepted are 5 %/);
 	expect(words).toMatch(/Stay out of boost/);
 	expect(words).toMatch(/13 of 25 cars/);
 	expect(words).toMatch(/Why am I told/);

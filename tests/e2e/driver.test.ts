@@ -85,7 +85,7 @@ test("past the lean limit the app asks first, and a half-typed stop survives the
 	await button("Save 40 L").click();
 	const question = page.getByRole("dialog", { name: "This goes past the lean limit" });
 	await question.waitFor();
-	await question.getByText(/What would mend it|drive first/).waitFor();
+	await question.getByText(/What would mend it|What would help|would help: burn/).waitFor();
 	expect(await axe(page)).toEqual([]);
 	await question.getByRole("button", { name: "Go back" }).click();
 	await question.waitFor({ state: "detached" });

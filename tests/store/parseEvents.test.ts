@@ -85,7 +85,7 @@ const cases: Broken[] = [
 		"a perfect start",
 		(f) => (f.events[start].contents = { value: 0.1, sd: 0 }),
 		'events[0] (id "start") contents.sd',
-		"must be a number more than 0, got 0",
+		"must be from 0.000001 to 1, got 0",
 	],
 	[
 		"a gauge beyond full",
@@ -158,7 +158,7 @@ const cases: Broken[] = [
 		"a reading without its sd",
 		(f) => delete f.events[tank].sd,
 		'events[3] (id "tank") sd',
-		"is missing: it must be a number more than 0",
+		"is missing: it must be from 0.000001 to 1",
 	],
 	[
 		"a content over 1",

@@ -80,13 +80,13 @@ const bad: Broken[] = [
 		"a perfect gauge",
 		(f) => (f.car.tank.gaugeSd = 0),
 		"car.tank.gaugeSd",
-		"must be more than 0 and at most 0.5 of the tank, got 0",
+		"must be from 0.000001 to 0.5 of the tank, got 0",
 	],
 	[
 		"a hopeless click",
 		(f) => (f.car.tank.clickSd = 0.6),
 		"car.tank.clickSd",
-		"must be more than 0 and at most 0.5 of the tank",
+		"must be from 0.000001 to 0.5 of the tank",
 	],
 	[
 		"no calibrations",

@@ -11,7 +11,7 @@ import { quickReplay } from "../../helpers/quickReplay";
 
 const few = { numRuns: 6 };
 const some = { numRuns: 60 };
-const many = { numRuns: 250 };
+const many = { numRuns: 150 };
 
 /** Entries by the id of their event. */
 function entriesOf({ car }: SmallLog, events: readonly LogEvent[]) {
@@ -151,7 +151,7 @@ describe("No NaN, no infinity and no impossible number leaves the core", () => {
 	});
 
 	test("on absurd logs: impossible litres, contradicting gauges, readings far off, any dates", () => {
-		fc.assert(fc.property(absurdLogs(6), soundOnSmall), { numRuns: 800 });
+		fc.assert(fc.property(absurdLogs(6), soundOnSmall), { numRuns: 500 });
 		fc.assert(fc.property(absurdLogs(4), soundInFull), few);
 	});
 });
