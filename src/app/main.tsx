@@ -21,6 +21,9 @@ const model = createModel(
 );
 const now = () => Date.now();
 
+// Before the first picture, or it would change its colours before the driver's eyes.
+document.documentElement.dataset.theme = model.state().settings.theme;
+
 const root = document.getElementById("app");
 if (root) {
 	render(
@@ -30,7 +33,8 @@ if (root) {
 		root,
 	);
 }
-model.start();
+// The tank as last seen is on the screen before the worker is even started.
+setTimeout(model.start);
 model.subscribe(() => warnOwner(model.state()));
 followLaunches(window);
 watchForUpdates({

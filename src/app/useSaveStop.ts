@@ -53,7 +53,7 @@ export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving
 
 	async function attempt(draft: FillDraft, agreed: boolean): Promise<boolean> {
 		const fills = fillsOf(draft, car.tank, unit, now());
-		const outcome = agreed ? asking : await lookAhead({ fills, next: null, instead: draft.instead });
+		const outcome = agreed ? asking : await lookAhead({ fills, next: null, instead: draft.instead, mend: true });
 		if (!agreed && outcome && goesTooFar(outcome)) {
 			setAsking(outcome);
 			return false;

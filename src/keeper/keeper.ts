@@ -1,21 +1,13 @@
-/**
- * The one who keeps the accounts: reads and writes the store, replays logs, looks ahead. Runs in a worker, so that neither
- * the disk nor the estimator ever holds up the screen; tests run it beside the page.
- */
-import { absorb } from "../domain/estimator/absorb";
-import type { Belief } from "../domain/estimator/belief";
 import { estimateOf, levelOf } from "../domain/estimator/estimate";
-import { outlookOf } from "../domain/estimator/outlook";
-import { prepared, smallSample } from "../domain/estimator/resample";
-import { compareEvents, countingEvents, isTankEvent, type LogEvent } from "../domain/event";
-import { seedsFor } from "../domain/random";
+import { compareEvents, isTankEvent, type LogEvent } from "../domain/event";
 import { err, ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
 import type { Merged, Store } from "../store/store";
-import { agrees, type Checkpoint, type Prepared, preparedLog, type Replayed, replayed } from "./accounts";
+import { agrees, preparedLog, type Replayed, replayed } from "./accounts";
 import { storedPoint, storePoint } from "./checkpoints";
 import { mendFor } from "./mend";
-import type { AccountView, DraftStop, LogLine, Preview, TankNow } from "./view";
+import { previewsOf } from "./previews";
+import type { AccountView, DraftStop, LogLine, TankNow } from "./view";
 
 export type Keeper = ReturnType<typeof keeperOf>;
 
@@ -26,8 +18,16 @@ interface Shown {
 	readonly now: TankNow;
 }
 
+/** The account that was looked at last. */
+interface Open {
+	readonly car: Car;
+	readonly state: Replayed;
+	readonly view: AccountView;
+	readonly preview: ReturnType<typeof previewsOf>;
+}
+
 export function keeperOf(store: Store) {
-	let open: { car: Car; events: LogEvent[]; state: Replayed; view: AccountView } | null = null;
+	let open: Open | null = null;
 	let queue: Promise<unknown> = Promise.resolve();
 	/** One thing after another: two replays at once would only be slower. */
 	function inTurn<T>(work: () => Promise<T>): Promise<T> {
@@ -40,16 +40,6 @@ export function keeperOf(store: Store) {
 		const car = (await store.cars()).find(({ id }) => id === carId);
 		if (!car) throw new RangeError(`no car with the id ${JSON.stringify(carId)} is on this device`);
 		return car;
-	}
-
-	/** Accounts of parts of the open log, for previews of stops that lie back in time; the last one is remembered. */
-	let base: Checkpoint | null = null;
-	async function baseOf(log: Prepared): Promise<Checkpoint> {
-		const known = [...(open?.state.recent ?? []), ...(base ? [base] : [])];
-		const near = known.some(({ account }) => agrees(log, account));
-		const { checkpoint } = await replayed(log, near ? known : await storedPoint(store, log));
-		base = checkpoint;
-		return checkpoint;
 	}
 
 	async function view(carId: string, progress: (share: number) => void): Promise<AccountView> {
@@ -67,7 +57,7 @@ export function keeperOf(store: Store) {
 		const now = tankNow(car, state);
 		const lines = linesOf(state);
 		const view = { car, count, now, lines, events: events.sort(compareEvents), unreadable: count - events.length };
-		open = { car, events, state, view };
+		open = { car, state, view, preview: previewsOf(car, state, (other) => storedPoint(store, other)) };
 		if (now) {
 			const shown: Shown = { count, settings: settingsOf(car), now };
 			await ifPossible(() => store.saveCheckpoint(`${carId}/shown`, shown));
@@ -93,7 +83,7 @@ export function keeperOf(store: Store) {
 		preview: (carId: string, draft: DraftStop) =>
 			inTurn(async () => {
 				if (open?.car.id !== carId) await view(carId, () => {});
-				return open && previewOf(open.car, open.events, draft, baseOf);
+				return open?.preview(draft);
 			}),
 
 		/** On disk when this resolves. */
@@ -164,42 +154,5 @@ function tankNow(car: Car, state: Replayed): TankNow | null {
 		lastStop: together.flatMap(({ event }) => (event.kind === "fill" ? [event] : [])),
 		medianBefore: before ? before.figures.median : null,
 		mend: mendFor(account.belief, estimate, account.calibration, car.tank, state.log.counting, last.at),
-	};
-}
-
-async function previewOf(
-	car: Car,
-	events: readonly LogEvent[],
-	draft: DraftStop,
-	baseOf: (log: Prepared) => Promise<Checkpoint>,
-): Promise<Preview> {
-	const { fills, next, instead } = draft;
-	const first = fills[0] ?? next;
-	const counting = countingEvents(events);
-	const before = counting.filter(
-		(event) => !instead.includes(event.id) && (!first || Date.parse(event.at) <= Date.parse(first.at)),
-	);
-	const checkpoint = await baseOf(preparedLog(car, before));
-	const { calibration } = checkpoint.account;
-	const window = calibration?.window ?? null;
-	// A smaller sample than the kept one, where that is large: quick enough to follow the typing.
-	const start = prepared(checkpoint.account.belief, smallSample, seedsFor("preview"));
-	let belief: Belief = start;
-	let beforeLast: Belief = start;
-	let surprise = null;
-	for (const fill of fills) {
-		beforeLast = belief;
-		({ belief, surprise } = absorb(belief, fill, car.tank, smallSample));
-	}
-	const estimate = estimateOf(belief, window);
-	const pour = next ?? fills.at(-1);
-	const at = fills.at(-1)?.at ?? first?.at ?? "";
-	return {
-		estimate,
-		surprise,
-		before: estimateOf(start, window),
-		calibration,
-		outlook: window && pour ? outlookOf(next ? belief : beforeLast, pour, car.tank, window) : null,
-		mend: fills.length > 0 ? mendFor(belief, estimate, calibration, car.tank, [...before, ...fills], at) : null,
 	};
 }

@@ -63,6 +63,8 @@ export interface DraftStop {
 	readonly next: Pour | null;
 	/** Events this stop is going to replace. */
 	readonly instead: readonly string[];
+	/** Whether to reckon what would mend it, too. */
+	readonly mend?: boolean;
 }
 
 export interface Preview {
@@ -75,6 +77,6 @@ export interface Preview {
 	readonly calibration: Calibration | null;
 	/** What every amount of the last product would lead to; null without a window or a product. */
 	readonly outlook: Outlook | null;
-	/** What to add after these fills to come back inside; null where they keep inside. */
+	/** What to add after these fills to come nearer the window; null where they keep inside, or it was not asked for. */
 	readonly mend: Mend | null;
 }

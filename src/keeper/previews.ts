@@ -1,0 +1,102 @@
+/** Looking ahead from an open account. What does not change from key to key is reckoned once. */
+import { absorb } from "../domain/estimator/absorb";
+import type { Belief } from "../domain/estimator/belief";
+import { type Estimate, estimateOf } from "../domain/estimator/estimate";
+import { outlookOf, type Pour } from "../domain/estimator/outlook";
+import { prepared, smallSample } from "../domain/estimator/resample";
+import type { Outlook } from "../domain/estimator/stretch";
+import type { LogEvent } from "../domain/event";
+import type { ContentRange } from "../domain/quantity";
+import { seedsFor } from "../domain/random";
+import type { Calibration, Car } from "../domain/vehicle";
+import { agrees, type Checkpoint, type Prepared, preparedLog, type Replayed, replayed } from "./accounts";
+import { mendFor } from "./mend";
+import type { DraftStop, Preview } from "./view";
+
+/** The account as it stood before the stop that is being typed. */
+interface Base {
+	readonly start: Belief;
+	readonly before: Estimate;
+	readonly calibration: Calibration | null;
+	readonly counting: readonly LogEvent[];
+}
+
+/** Answers for one state of the log. `stored` finds a point on the disk from which another log's account can go on. */
+export function previewsOf(
+	car: Car,
+	{ log, checkpoint, recent }: Replayed,
+	stored: (log: Prepared) => Promise<Checkpoint[]>,
+) {
+	const newest = Math.max(...log.counting.map(({ at }) => Date.parse(at)));
+	const baseOnce = remembered(async (instead: readonly string[], until: string | null): Promise<Base> => {
+		const all = instead.length === 0 && until === null;
+		const counted = (event: LogEvent) =>
+			!instead.includes(event.id) && (until === null || Date.parse(event.at) <= Date.parse(until));
+		const earlier = all ? log : preparedLog(car, log.counting.filter(counted));
+		const { account } = all ? checkpoint : await reached(earlier);
+		// A smaller sample than the kept one, where that is large: quick enough to follow the typing.
+		const start = prepared(account.belief, smallSample, seedsFor("preview"));
+		const { calibration } = account;
+		return { start, before: estimateOf(start, calibration?.window ?? null), calibration, counting: earlier.counting };
+	});
+	async function reached(earlier: Prepared): Promise<Checkpoint> {
+		const near = recent.some(({ account }) => agrees(earlier, account));
+		return (await replayed(earlier, near ? recent : await stored(earlier).catch(() => []))).checkpoint;
+	}
+	const pouredOnce = remembered((start: Belief, ...fills: DraftStop["fills"]) =>
+		fills.reduce((belief, fill) => absorb(belief, fill, car.tank, smallSample).belief, start),
+	);
+	const outlookOnce = remembered(
+		(belief: Belief, pour: Pour, window: ContentRange): Outlook => outlookOf(belief, pour, car.tank, window),
+	);
+
+	return async (draft: DraftStop): Promise<Preview> => {
+		const { fills, next, instead } = draft;
+		const first = fills[0] ?? next;
+		const base = await baseOnce(instead, first && Date.parse(first.at) < newest ? first.at : null);
+		const { start, before, calibration } = base;
+		const window = calibration?.window ?? null;
+		const last = fills.at(-1);
+		const beforeLast = pouredOnce(start, ...fills.slice(0, -1));
+		const { belief, surprise } = last
+			? absorb(beforeLast, last, car.tank, smallSample)
+			: { belief: start, surprise: null };
+		const estimate = estimateOf(belief, window);
+		const pour = next ?? (last && amountless(last));
+		return {
+			estimate,
+			surprise,
+			before,
+			calibration,
+			outlook: window && pour ? outlookOnce(next ? belief : beforeLast, pour, window) : null,
+			mend:
+				draft.mend && last
+					? mendFor(belief, estimate, calibration, car.tank, [...base.counting, ...fills], last.at)
+					: null,
+		};
+	};
+}
+
+function amountless({ id, at, stop, product, place, gauge }: DraftStop["fills"][number]): Pour {
+	return {
+		id,
+		at,
+		stop,
+		product,
+		...(place === undefined ? {} : { place }),
+		...(gauge === undefined ? {} : { gauge }),
+	};
+}
+
+/** The function with its last answer kept; beliefs are told apart by identity, all else by contents. */
+function remembered<Args extends readonly unknown[], Result>(
+	work: (...args: Args) => Result,
+): (...args: Args) => Result {
+	let last: { readonly belief: unknown; readonly key: string; readonly result: Result } | null = null;
+	return (...args) => {
+		const belief = args.find((arg) => typeof arg === "object" && arg !== null && "weight" in arg);
+		const key = JSON.stringify(args.filter((arg) => arg !== belief));
+		if (!last || last.key !== key || last.belief !== belief) last = { belief, key, result: work(...args) };
+		return last.result;
+	};
+}
