@@ -1,5 +1,5 @@
 /** The estimate that follows the typing: one question at a time, and always the latest next. */
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { DraftStop, Preview } from "../keeper/view";
 import { useApp } from "./app";
 
@@ -8,26 +8,43 @@ export interface Previewed extends Preview {
 	readonly about: DraftStop;
 }
 
+const restMs = 150;
+
 export function usePreview(carId: string, stop: DraftStop | null): Previewed | null {
 	const { model } = useApp();
 	const [preview, setPreview] = useState<Previewed | null>(null);
 	const waiting = useRef<DraftStop | null>(null);
+	const wake = useRef(() => {});
 	const asking = useRef(false);
 	const gone = useRef(false);
 	const key = stop && JSON.stringify(stop);
-	useEffect(() => {
+	// Before the next picture is painted: a frame is a third of the time there is.
+	useLayoutEffect(() => {
 		if (!stop) return;
 		waiting.current = stop;
+		wake.current();
 		if (!asking.current) ask();
 		async function ask(): Promise<void> {
 			asking.current = true;
 			while (waiting.current && !gone.current) {
 				const question = waiting.current;
 				waiting.current = null;
-				const answer = await model.preview(carId, question).catch(() => null);
-				if (answer && !gone.current) setPreview({ ...answer, about: question });
+				await answer({ ...question, quick: true });
+				// Once the typing rests, the very numbers that saving will show.
+				if (!waiting.current) await rest();
+				if (!waiting.current) await answer(question);
 			}
 			asking.current = false;
+		}
+		function rest(): Promise<void> {
+			return new Promise((rested) => {
+				wake.current = rested;
+				setTimeout(rested, restMs);
+			});
+		}
+		async function answer(about: DraftStop): Promise<void> {
+			const answered = await model.preview(carId, about).catch(() => null);
+			if (answered && !gone.current) setPreview({ ...answered, about });
 		}
 	}, [key]);
 	useEffect(() => {

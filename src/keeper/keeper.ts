@@ -83,7 +83,7 @@ export function keeperOf(store: Store) {
 		preview: (carId: string, draft: DraftStop) =>
 			inTurn(async () => {
 				if (open?.car.id !== carId) await view(carId, () => {});
-				return open?.preview(draft);
+				return open ? open.preview(draft) : null;
 			}),
 
 		/** On disk when this resolves. */

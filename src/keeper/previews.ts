@@ -21,11 +21,24 @@ interface Base {
 	readonly counting: readonly LogEvent[];
 }
 
+/** Sample of a quick answer: a few milliseconds, and off by less than a point. */
+const quickSample = 2 ** 13;
+
 /** Answers for one state of the log. `stored` finds a point on the disk from which another log's account can go on. */
 export function previewsOf(
 	car: Car,
+	replay: Replayed,
+	stored: (log: Prepared) => Promise<Checkpoint[]>,
+): (draft: DraftStop) => Promise<Preview> {
+	const [quick, exact] = [quickSample, smallSample].map((size) => answersOf(car, replay, stored, size));
+	return (draft) => (draft.quick ? quick : exact)(draft);
+}
+
+function answersOf(
+	car: Car,
 	{ log, checkpoint, recent }: Replayed,
 	stored: (log: Prepared) => Promise<Checkpoint[]>,
+	size: number,
 ) {
 	const newest = Math.max(...log.counting.map(({ at }) => Date.parse(at)));
 	const baseOnce = remembered(async (instead: readonly string[], until: string | null): Promise<Base> => {
@@ -34,8 +47,8 @@ export function previewsOf(
 			!instead.includes(event.id) && (until === null || Date.parse(event.at) <= Date.parse(until));
 		const earlier = all ? log : preparedLog(car, log.counting.filter(counted));
 		const { account } = all ? checkpoint : await reached(earlier);
-		// A smaller sample than the kept one, where that is large: quick enough to follow the typing.
-		const start = prepared(account.belief, smallSample, seedsFor("preview"));
+		// A smaller sample than the kept one, where that is larger: it has to follow the typing.
+		const start = prepared(account.belief, size, seedsFor("preview"));
 		const { calibration } = account;
 		return { start, before: estimateOf(start, calibration?.window ?? null), calibration, counting: earlier.counting };
 	});
@@ -44,7 +57,7 @@ export function previewsOf(
 		return (await replayed(earlier, near ? recent : await stored(earlier).catch(() => []))).checkpoint;
 	}
 	const pouredOnce = remembered((start: Belief, ...fills: DraftStop["fills"]) =>
-		fills.reduce((belief, fill) => absorb(belief, fill, car.tank, smallSample).belief, start),
+		fills.reduce((belief, fill) => absorb(belief, fill, car.tank, size).belief, start),
 	);
 	const outlookOnce = remembered(
 		(belief: Belief, pour: Pour, window: ContentRange): Outlook => outlookOf(belief, pour, car.tank, window),
@@ -58,9 +71,7 @@ export function previewsOf(
 		const window = calibration?.window ?? null;
 		const last = fills.at(-1);
 		const beforeLast = pouredOnce(start, ...fills.slice(0, -1));
-		const { belief, surprise } = last
-			? absorb(beforeLast, last, car.tank, smallSample)
-			: { belief: start, surprise: null };
+		const { belief, surprise } = last ? absorb(beforeLast, last, car.tank, size) : { belief: start, surprise: null };
 		const estimate = estimateOf(belief, window);
 		const pour = next ?? (last && amountless(last));
 		return {

@@ -63,6 +63,8 @@ export interface DraftStop {
 	readonly next: Pour | null;
 	/** Events this stop is going to replace. */
 	readonly instead: readonly string[];
+	/** A quick answer, of fewer particles than saving will show. */
+	readonly quick?: boolean;
 	/** Whether to reckon what would mend it, too. */
 	readonly mend?: boolean;
 }
