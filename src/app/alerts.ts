@@ -3,21 +3,24 @@ import { type Warning, warningsFor } from "../domain/warnings";
 import type { State } from "./model";
 import { signalWord, warningWords } from "./text";
 
-let told: string | null = null;
+let told: { readonly car: string | null; readonly key: string } | null = null;
 
 /** Call on every change; tells of each warning once. */
-export function warnOwner(state: State): void {
-	const { account, settings } = state;
+export function warnOwner({ phase, car, account, settings }: State): void {
+	if (phase === "ready" && !car) setBadge(0);
 	if (!account) return;
-	const { now, car } = account;
+	const { now } = account;
 	const warnings = now ? warningsFor(now.estimate, now.calibration, now.surprise) : [];
-	const key = JSON.stringify([car.id, now?.last.id, warnings.map(gravity)]);
-	if (key === told) return;
-	// Nothing has changed since the app was opened: the screen says it all.
-	const opening = told === null;
-	told = key;
+	const key = JSON.stringify([now?.last.id, warnings.map(gravity)]);
+	if (told?.car === account.car.id && told.key === key) return;
+	// A car that was just opened has no news: the screen says it all.
+	const news = told?.car === account.car.id;
+	told = { car: account.car.id, key };
 	setBadge(warnings.length);
-	if (!opening && settings.notify && warnings.length > 0) notify(car.name, warnings, now?.calibration?.name ?? "");
+	// Whoever looks at the screen has been told.
+	if (news && settings.notify && warnings.length > 0 && document.visibilityState === "hidden") {
+		notify(account.car.name, warnings, now?.calibration?.name ?? "");
+	}
 }
 
 function gravity(warning: Warning): string {

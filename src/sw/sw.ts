@@ -32,3 +32,14 @@ self.addEventListener("install", () => {
 self.addEventListener("activate", (event) => {
 	if (first) event.waitUntil(self.clients.claim());
 });
+
+// A tap on a warning leads to the tank.
+self.addEventListener("notificationclick", (event) => {
+	event.notification.close();
+	event.waitUntil(
+		self.clients.matchAll({ type: "window" }).then(([open]) => {
+			const tank = `${self.registration.scope}#/tank`;
+			return open ? open.focus() : self.clients.openWindow(tank);
+		}),
+	);
+});

@@ -20,8 +20,7 @@ const folder = join(root, "node_modules/.heeltap");
 const file = join(folder, `${name}-${process.pid}.mjs`);
 await mkdir(folder, { recursive: true });
 await writeFile(file, built.output[0].code);
-const { main } = await import(pathToFileURL(file).href);
-await rm(file);
+const { main } = await import(pathToFileURL(file).href).finally(() => rm(file));
 
 // npm has changed to the project's folder; file names mean what they mean where the caller stands.
 if (process.env.npm_lifecycle_event === name && process.env.INIT_CWD) process.chdir(process.env.INIT_CWD);

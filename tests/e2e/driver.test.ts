@@ -151,21 +151,32 @@ test("after the browser was killed everything is there", async () => {
 	expect(counts).toEqual({ calibration: 1, start: 1, fill: 4, void: 1 });
 });
 
+/** What only this screen shows. */
+const marks: Readonly<Record<string, string>> = {
+	tank: ".verdict",
+	fill: ".keypad",
+	log: 'main a[href^="#/entry"]',
+	car: 'main a[href="#/calibration"]',
+	calibration: 'main button[type="submit"]',
+	setup: 'main input[type="file"]',
+};
+
 test("every screen is free of breaches of accessibility, in every light", async () => {
 	await site.start();
 	for (const theme of ["light", "dark", "sun"]) {
-		for (const screen of ["tank", "fill", "log", "car", "calibration", "setup"]) {
+		for (const screen of Object.keys(marks)) {
 			await page.goto(`${site.origin}/#/${screen}`);
+			await page.reload();
 			await page.evaluate((chosen) => {
 				document.documentElement.dataset.theme = chosen;
 			}, theme);
-			await page.locator("main .card, main .stack").first().waitFor();
+			await page.locator(marks[screen]).first().waitFor();
 			expect(await axe(page), `${screen}, ${theme}`).toEqual([]);
 		}
 	}
 });
 
 test("no error was logged, and no request has left the origin", () => {
-	expect(errors.filter((text) => !/ERR_CONNECTION_REFUSED|ERR_PROXY|Failed to fetch/.test(text))).toEqual([]);
+	expect(errors.filter((text) => !/ERR_CONNECTION_REFUSED|ERR_PROXY/.test(text))).toEqual([]);
 	expect(phone.leaks(site.origin)).toEqual([]);
 });
