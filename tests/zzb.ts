@@ -1,5 +1,2 @@
 import { measureWaits } from "./bench/browser";
-export async function main() {
-	console.log(JSON.stringify(await measureWaits(100)));
-	return 0;
-}
+export async function main() { console.log(JSON.stringify(await measureWaits(100))); return 0; }

@@ -2,56 +2,83 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { DraftStop, Preview } from "../keeper/view";
 import { useApp } from "./app";
+import type { Model } from "./model";
 
-/** The last answer, with the stop that it is about. */
+/** An answer, with the stop that it is about. */
 export interface Previewed extends Preview {
 	readonly about: DraftStop;
 }
 
+/** Where answers come from. Only what shows them is drawn anew, not the form that asks. */
+export type PreviewSource = ReturnType<typeof previewSource>;
+
+/** After so long without a key the typing rests. */
 const restMs = 150;
 
-export function usePreview(carId: string, stop: DraftStop | null): Previewed | null {
+function previewSource(model: Model, carId: string) {
+	let shown: Previewed | null = null;
+	let waiting: DraftStop | null = null;
+	let asking = false;
+	let wake = () => {};
+	const listeners = new Set<() => void>();
+
+	async function work(): Promise<void> {
+		asking = true;
+		while (waiting) {
+			const question = waiting;
+			waiting = null;
+			await answer({ ...question, quick: true });
+			// Once the typing rests, the very numbers that saving will show.
+			if (!waiting) await rest();
+			if (!waiting && listeners.size > 0) await answer(question);
+		}
+		asking = false;
+	}
+	function rest(): Promise<void> {
+		return new Promise((rested) => {
+			wake = rested;
+			setTimeout(rested, restMs);
+		});
+	}
+	async function answer(about: DraftStop): Promise<void> {
+		const answered = await model.preview(carId, about).catch(() => null);
+		if (!answered) return;
+		shown = { ...answered, about };
+		for (const listener of listeners) listener();
+	}
+	return {
+		shown: () => shown,
+		ask(stop: DraftStop): void {
+			waiting = stop;
+			wake();
+			if (!asking) work();
+		},
+		subscribe(listener: () => void): () => void {
+			listeners.add(listener);
+			return () => listeners.delete(listener);
+		},
+	};
+}
+
+/** Asks about a stop whenever it changes. */
+export function usePreviewSource(carId: string, stop: DraftStop | null): PreviewSource {
 	const { model } = useApp();
-	const [preview, setPreview] = useState<Previewed | null>(null);
-	const waiting = useRef<DraftStop | null>(null);
-	const wake = useRef(() => {});
-	const asking = useRef(false);
-	const gone = useRef(false);
+	const source = useRef<PreviewSource | null>(null);
+	source.current ??= previewSource(model, carId);
 	const key = stop && JSON.stringify(stop);
 	// Before the next picture is painted: a frame is a third of the time there is.
 	useLayoutEffect(() => {
-		if (!stop) return;
-		waiting.current = stop;
-		wake.current();
-		if (!asking.current) ask();
-		async function ask(): Promise<void> {
-			asking.current = true;
-			while (waiting.current && !gone.current) {
-				const question = waiting.current;
-				waiting.current = null;
-				await answer({ ...question, quick: true });
-				// Once the typing rests, the very numbers that saving will show.
-				if (!waiting.current) await rest();
-				if (!waiting.current) await answer(question);
-			}
-			asking.current = false;
-		}
-		function rest(): Promise<void> {
-			return new Promise((rested) => {
-				wake.current = rested;
-				setTimeout(rested, restMs);
-			});
-		}
-		async function answer(about: DraftStop): Promise<void> {
-			const answered = await model.preview(carId, about).catch(() => null);
-			if (answered && !gone.current) setPreview({ ...answered, about });
-		}
+		if (stop) source.current?.ask(stop);
 	}, [key]);
+	return source.current;
+}
+
+/** The latest answer. */
+export function usePreviewed(source: PreviewSource): Previewed | null {
+	const [shown, setShown] = useState(source.shown());
 	useEffect(() => {
-		gone.current = false;
-		return () => {
-			gone.current = true;
-		};
-	}, []);
-	return preview;
+		setShown(source.shown());
+		return source.subscribe(() => setShown(source.shown()));
+	}, [source]);
+	return shown;
 }

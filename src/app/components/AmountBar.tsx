@@ -1,12 +1,13 @@
-import { type Budgets, bestAmount, insideStretch, leanStretch, type Outlook } from "../../domain/estimator/stretch";
+import { bestAmount, insideStretch, leanStretch } from "../../domain/estimator/stretch";
 import type { VolumeUnit } from "../../domain/units";
 import { fromLitres } from "../../domain/units";
+import { budgetsOf } from "../../domain/warnings";
 import { inTwenty, volume, volumeRange } from "../format";
+import { type PreviewSource, usePreviewed } from "../usePreview";
 import "./AmountBar.css";
 
 interface AmountBarProps {
-	readonly outlook: Outlook | null;
-	readonly budgets: Budgets;
+	readonly source: PreviewSource;
 	/** L. */
 	readonly amount: number;
 	/** End of the scale, L. */
@@ -18,7 +19,10 @@ interface AmountBarProps {
 const width = 1000;
 
 /** A slider for the amount, over a ruler that shows where the blend would be inside the window and where the lean limit lies. */
-export function AmountBar({ outlook, budgets, amount, most, unit, onSlide }: AmountBarProps) {
+export function AmountBar({ source, amount, most, unit, onSlide }: AmountBarProps) {
+	const preview = usePreviewed(source);
+	const outlook = preview?.outlook ?? null;
+	const budgets = budgetsOf(preview?.calibration ?? null);
 	const inside = outlook && insideStretch(outlook, budgets);
 	const lean = outlook && leanStretch(outlook, budgets);
 	const best = outlook && bestAmount(outlook, budgets);

@@ -2,7 +2,6 @@ import { useMemo, useRef, useState } from "preact/hooks";
 import type { LogEvent } from "../../domain/event";
 import { toLitres } from "../../domain/units";
 import type { Car } from "../../domain/vehicle";
-import { budgetsOf } from "../../domain/warnings";
 import { useAppState } from "../app";
 import { AmountBar } from "../components/AmountBar";
 import { GaugeField, gaugeWords } from "../components/GaugeField";
@@ -27,7 +26,7 @@ import { dateTime, exactVolume, volume } from "../format";
 import { fillsOfStop, unitOf } from "../model";
 import { productName } from "../text";
 import { useDraft } from "../useDraft";
-import { usePreview } from "../usePreview";
+import { usePreviewSource } from "../usePreview";
 import { useSaveStop } from "../useSaveStop";
 import { LeanQuestion } from "./LeanQuestion";
 import { PreviewCard } from "./PreviewCard";
@@ -80,7 +79,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 	const draft = stored && inUnit(stored, unit);
 	// The minute the form was opened serves all questions; the event gets the time of saving.
 	const [opened] = useState(now());
-	const preview = usePreview(car.id, draft ? stopOf(draft, car.tank, unit, opened) : null);
+	const preview = usePreviewSource(car.id, draft ? stopOf(draft, car.tank, unit, opened) : null);
 	const then = correctedStop === null ? "#/tank" : "#/log";
 	const { saving, asking, save, dismiss } = useSaveStop({ car, unit, draftKey: key, change, leave, then });
 	const [fault, setFault] = useState<string | null>(null);
@@ -89,7 +88,6 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 
 	const open = draft.pours[draft.pours.length - 1];
 	const settled = draft.pours.slice(0, -1);
-	const budgets = budgetsOf(preview?.calibration ?? null);
 	const most = mostLitres(car.tank);
 	const openFault = faultOf(open, car.tank, unit);
 	const amount = openFault === null ? toLitres(Number(open.typed.replace(",", ".")), unit) : 0;
@@ -178,7 +176,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 			<div ref={picker} class="picker">
 				<ProductPicker recent={products} chosen={open.product} onChoose={(product) => changeOpen({ product })} />
 			</div>
-			<PreviewCard preview={preview} unit={unit} />
+			<PreviewCard source={preview} unit={unit} />
 			<div class="card">
 				<div class="amount">
 					<label for="amount">
@@ -198,8 +196,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 				</div>
 				{fault === null && openFault === "tooLarge" && <p class="fault">{amountFault("tooLarge", most, unit)}</p>}
 				<AmountBar
-					outlook={preview?.outlook ?? null}
-					budgets={budgets}
+					source={preview}
 					amount={amount}
 					most={most}
 					unit={unit}

@@ -3,15 +3,16 @@ import { verdictOf, warningsFor } from "../../domain/warnings";
 import { DotPlot } from "../components/DotPlot";
 import { exactVolume, inTwenty, percent, percentRange } from "../format";
 import { verdictWords, warningWords } from "../text";
-import type { Previewed } from "../usePreview";
+import { type PreviewSource, usePreviewed } from "../usePreview";
 
 interface PreviewCardProps {
-	readonly preview: Previewed | null;
+	readonly source: PreviewSource;
 	readonly unit: VolumeUnit;
 }
 
 /** The dots as they would stand after what is typed. */
-export function PreviewCard({ preview, unit }: PreviewCardProps) {
+export function PreviewCard({ source, unit }: PreviewCardProps) {
+	const preview = usePreviewed(source);
 	if (!preview) return <p class="soft">Reckoning…</p>;
 	const { estimate, before, calibration, surprise } = preview;
 	const { fills } = preview.about;
