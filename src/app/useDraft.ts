@@ -18,10 +18,13 @@ export function useDraft<Draft>(key: string, read: (raw: unknown) => Draft | nul
 	}, [key]);
 	return {
 		draft,
-		change(next: Draft): void {
+		/** Resolves once it is on disk, or the failure is on the screen. */
+		async change(next: Draft): Promise<void> {
 			if (left.current) return;
 			setDraft(next);
-			model.saveDraft(key, next);
+			// After the form was drawn and its question asked, still before anything else can happen.
+			await Promise.resolve();
+			await model.saveDraft(key, next);
 		},
 		/** No change counts any more: the form is being saved. */
 		leave(leaving: boolean): void {

@@ -15,7 +15,7 @@ interface Saving {
 	readonly unit: VolumeUnit;
 	/** The draft's key in the store; it goes with the save. */
 	readonly draftKey: string;
-	readonly change: (draft: FillDraft) => void;
+	readonly change: (draft: FillDraft) => Promise<void>;
 	/** Stops the form from being stored while it is on its way into the log. */
 	readonly leave: (leaving: boolean) => void;
 	/** Where to go once it is saved. */
@@ -42,7 +42,8 @@ export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving
 		busy.current = true;
 		setSaving(true);
 		const tried = draft.triedAt === null ? { ...draft, triedAt: isoWithOffset(now()) } : draft;
-		change(tried);
+		// On disk first: written after the stop, it would come back as a form that was never saved.
+		await change(tried);
 		leave(true);
 		const done = await attempt(tried, agreed);
 		leave(done);
