@@ -1,6 +1,5 @@
 import { render } from "preact";
 import { followLaunches } from "../pwa/launch";
-import { watchForUpdates } from "../pwa/update";
 import { Main } from "./App";
 import { warnOwner } from "./alerts";
 import { AppContext } from "./app";
@@ -37,7 +36,11 @@ if (root) {
 setTimeout(model.start);
 model.subscribe(() => warnOwner(model.state()));
 followLaunches(window);
-watchForUpdates({
-	onReady: () => toasts.show("Heeltap is on this phone now and works without a network."),
-	onWaiting: (apply) => toasts.show("A new version is ready.", { label: "Restart", run: apply }, true),
-}).catch((error) => globalThis.reportError?.(error));
+import("../pwa/update")
+	.then(({ watchForUpdates }) =>
+		watchForUpdates({
+			onReady: () => toasts.show("Heeltap is on this phone now and works without a network."),
+			onWaiting: (apply) => toasts.show("A new version is ready.", { label: "Restart", run: apply }, true),
+		}),
+	)
+	.catch((error) => globalThis.reportError?.(error));

@@ -173,6 +173,17 @@ test("every screen is free of breaches of accessibility, in every light", async 
 			await page.locator(marks[screen]).first().waitFor();
 			expect(await axe(page), `${screen}, ${theme}`).toEqual([]);
 		}
+		// One entry, and the form that corrects it.
+		await page.goto(`${site.origin}/#/log`);
+		await page
+			.getByRole("link", { name: /40.L of “Flex fuel E85/ })
+			.first()
+			.click();
+		await page.getByRole("heading", { name: "What it did" }).waitFor();
+		expect(await axe(page), `entry, ${theme}`).toEqual([]);
+		await page.getByRole("link", { name: "Correct this stop" }).or(button("Correct this stop")).click();
+		await page.getByText(/^You are correcting/).waitFor();
+		expect(await axe(page), `correct, ${theme}`).toEqual([]);
 	}
 });
 
