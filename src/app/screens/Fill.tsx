@@ -106,7 +106,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 		const product = productAfter(events, open.product);
 		const pours = [...settled, open, { id: model.newId(), product, typed: "", toClick: false }];
 		change({ ...draft, pours });
-		picker.current?.scrollIntoView({ block: "start" });
+		picker.current?.scrollIntoView?.({ block: "start" });
 	}
 	function takeOut(pour: DraftPour): void {
 		if (!draft) return;
