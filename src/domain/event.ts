@@ -35,6 +35,10 @@ export interface FillEvent extends Recorded {
 	readonly gauge?: Fraction;
 	/** Filled until the nozzle's first click. */
 	readonly toClick?: boolean;
+	/** Odometer at the stop, km. */
+	readonly odometerKm?: number;
+	/** What a litre cost, in the car's currency. */
+	readonly pricePerLitre?: number;
 }
 
 interface Measured extends Recorded {
@@ -67,6 +71,8 @@ export interface LevelEvent extends Recorded {
 	readonly kind: "level";
 	/** Fuel gauge, fraction of the capacity. */
 	readonly gauge: Fraction;
+	/** Odometer, km. */
+	readonly odometerKm?: number;
 }
 
 export interface CalibrationEvent extends Recorded {

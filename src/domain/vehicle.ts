@@ -28,4 +28,6 @@ export interface Car {
 	readonly name: string;
 	readonly tank: Tank;
 	readonly calibrations: readonly Calibration[];
+	/** ISO 4217 code of the currency that its fuel is paid in. */
+	readonly currency?: string;
 }

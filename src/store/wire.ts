@@ -39,6 +39,9 @@ const finest = 1e-6;
 const aLevelSd = z.number("must be from 0.000001 to 0.5 of the tank").check(z.gte(finest), z.lte(0.5));
 const anSd = z.number("must be from 0.000001 to 1").check(z.gte(finest), z.lte(1));
 const aVolume = quantity<Litres>(z.number("must be more than 0 L and at most 2000 L").check(z.gt(0), z.lte(2000)));
+const anOdometer = z.number("must be from 0 to 5000000 km").check(z.gte(0), z.lte(5e6));
+// Some currencies count in thousands for a litre.
+const aPrice = z.number("must be a price per litre, more than 0 and at most 1000000").check(z.gt(0), z.lte(1e6));
 
 const twoContents = "must be two contents, [low, high], each from 0 to 1";
 const aRange = z
@@ -68,6 +71,8 @@ const calibrationSchema = z.looseObject(
 	"must be a calibration in braces",
 );
 
+const aCurrency = "must be the three letters of a currency, such as EUR (ISO 4217)";
+
 export const carSchema: Shape<Car> = z.looseObject(
 	{
 		id: text,
@@ -81,6 +86,7 @@ export const carSchema: Shape<Car> = z.looseObject(
 			"must be the tank in braces",
 		),
 		calibrations: z.array(calibrationSchema, "must be a list of calibrations, perhaps empty: []"),
+		currency: z.exactOptional(z.string(aCurrency).check(z.regex(/^[A-Z]{3}$/, aCurrency))),
 	},
 	"must be a car in braces",
 );
@@ -110,6 +116,8 @@ const fillSchema = z.looseObject({
 	place: z.exactOptional(text),
 	gauge: z.exactOptional(aFraction),
 	toClick: z.exactOptional(z.boolean("must be true or false")),
+	odometerKm: z.exactOptional(anOdometer),
+	pricePerLitre: z.exactOptional(aPrice),
 });
 
 const readingSchema = z.discriminatedUnion(
@@ -133,7 +141,7 @@ export const eventSchema: Shape<LogEvent> = z.discriminatedUnion(
 		startSchema,
 		fillSchema,
 		readingSchema,
-		z.looseObject({ ...recorded, kind: z.literal("level"), gauge: aFraction }),
+		z.looseObject({ ...recorded, kind: z.literal("level"), gauge: aFraction, odometerKm: z.exactOptional(anOdometer) }),
 		z.looseObject({ ...recorded, kind: z.literal("calibration"), calibration: text }),
 		z.looseObject({ ...recorded, kind: z.literal("void"), target: text }),
 	],
