@@ -23,7 +23,7 @@ interface Open {
 	readonly car: Car;
 	readonly state: Replayed;
 	readonly view: AccountView;
-	readonly preview: ReturnType<typeof previewsOf>;
+	readonly ahead: ReturnType<typeof previewsOf>;
 }
 
 export function keeperOf(store: Store) {
@@ -57,7 +57,7 @@ export function keeperOf(store: Store) {
 		const now = tankNow(car, state);
 		const lines = linesOf(state);
 		const view = { car, count, now, lines, events: events.sort(compareEvents), unreadable: count - events.length };
-		open = { car, state, view, preview: previewsOf(car, state, (other) => storedPoint(store, other)) };
+		open = { car, state, view, ahead: previewsOf(car, state, (other) => storedPoint(store, other)) };
 		if (now) {
 			const shown: Shown = { count, settings: settingsOf(car), now };
 			await ifPossible(() => store.saveCheckpoint(`${carId}/shown`, shown));
@@ -83,7 +83,7 @@ export function keeperOf(store: Store) {
 		preview: (carId: string, draft: DraftStop) =>
 			inTurn(async () => {
 				if (open?.car.id !== carId) await view(carId, () => {});
-				return open ? open.preview(draft) : null;
+				return open ? open.ahead.preview(draft) : null;
 			}),
 
 		/** On disk when this resolves. */

@@ -21,6 +21,14 @@ interface Base {
 	readonly counting: readonly LogEvent[];
 }
 
+/** The account with what was poured at a stop so far, for planning the rest of it. */
+export interface AtPump {
+	readonly belief: Belief;
+	readonly calibration: Calibration | null;
+	/** Events that count, the poured fills last. */
+	readonly counting: readonly LogEvent[];
+}
+
 /** Sample of a quick answer: a few milliseconds, and off by less than a point. */
 const quickSample = 2 ** 13;
 
@@ -29,9 +37,12 @@ export function previewsOf(
 	car: Car,
 	replay: Replayed,
 	stored: (log: Prepared) => Promise<Checkpoint[]>,
-): (draft: DraftStop) => Promise<Preview> {
+) {
 	const [quick, exact] = [quickSample, smallSample].map((size) => answersOf(car, replay, stored, size));
-	return (draft) => (draft.quick ? quick : exact)(draft);
+	return {
+		preview: (draft: DraftStop): Promise<Preview> => (draft.quick ? quick : exact).preview(draft),
+		atPump: exact.atPump,
+	};
 }
 
 function answersOf(
@@ -63,10 +74,16 @@ function answersOf(
 		(belief: Belief, pour: Pour, window: ContentRange): Outlook => outlookOf(belief, pour, car.tank, window),
 	);
 
-	return async (draft: DraftStop): Promise<Preview> => {
+	const baseAt = (instead: readonly string[], at: string | undefined) =>
+		baseOnce(instead, at !== undefined && Date.parse(at) < newest ? at : null);
+	async function atPump(fills: DraftStop["fills"], at: string, instead: readonly string[]): Promise<AtPump> {
+		const { start, calibration, counting } = await baseAt(instead, fills[0]?.at ?? at);
+		return { belief: pouredOnce(start, ...fills), calibration, counting: [...counting, ...fills] };
+	}
+
+	async function preview(draft: DraftStop): Promise<Preview> {
 		const { fills, next, instead } = draft;
-		const first = fills[0] ?? next;
-		const base = await baseOnce(instead, first && Date.parse(first.at) < newest ? first.at : null);
+		const base = await baseAt(instead, (fills[0] ?? next)?.at);
 		const { start, before, calibration } = base;
 		const window = calibration?.window ?? null;
 		const last = fills.at(-1);
@@ -85,7 +102,8 @@ function answersOf(
 					? mendFor(belief, estimate, calibration, car.tank, [...base.counting, ...fills], last.at)
 					: null,
 		};
-	};
+	}
+	return { preview, atPump };
 }
 
 function amountless({ id, at, stop, product, place, gauge }: DraftStop["fills"][number]): Pour {
