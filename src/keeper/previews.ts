@@ -33,11 +33,7 @@ export interface AtPump {
 const quickSample = 2 ** 13;
 
 /** Answers for one state of the log. `stored` finds a point on the disk from which another log's account can go on. */
-export function previewsOf(
-	car: Car,
-	replay: Replayed,
-	stored: (log: Prepared) => Promise<Checkpoint[]>,
-) {
+export function previewsOf(car: Car, replay: Replayed, stored: (log: Prepared) => Promise<Checkpoint[]>) {
 	const [quick, exact] = [quickSample, smallSample].map((size) => answersOf(car, replay, stored, size));
 	return {
 		preview: (draft: DraftStop): Promise<Preview> => (draft.quick ? quick : exact).preview(draft),
