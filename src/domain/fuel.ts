@@ -13,26 +13,42 @@ export const stoichiometricRatio = { gasoline: 14.6, ethanol: 9.0 } as const;
 /** Lower heating value, MJ/kg: DOE AFDC fuel properties (18,676 and 11,585 Btu/lb). */
 export const lowerHeatingValue = { gasoline: 43.44, ethanol: 26.95 } as const;
 
+/** The ethanol-free gasoline of a blend, where it is not the usual one. */
+export interface GasolineForHeat {
+	/** kg/L. */
+	readonly density: number;
+	/** kg of air per kg. */
+	readonly stoichiometricRatio: number;
+	/** MJ/kg. */
+	readonly lowerHeatingValue: number;
+}
+
+const usual: GasolineForHeat = {
+	density: density.gasoline,
+	stoichiometricRatio: stoichiometricRatio.gasoline,
+	lowerHeatingValue: lowerHeatingValue.gasoline,
+};
+
 /** Density of a blend, kg/L, without excess volume (a few tenths of a percent at most). */
-export function blendDensity(content: Fraction): number {
-	return density.gasoline * (1 - content) + density.ethanol * content;
+export function blendDensity(content: Fraction, base = usual): number {
+	return base.density * (1 - content) + density.ethanol * content;
 }
 
 /** Stoichiometric air–fuel ratio of a blend, by mass. */
-export function blendStoichiometricRatio(content: Fraction): number {
-	return airPerLitre(content) / blendDensity(content);
+export function blendStoichiometricRatio(content: Fraction, base = usual): number {
+	return airPerLitre(content, base) / blendDensity(content, base);
 }
 
 /** Lower heating value of a litre of the blend, MJ. */
-export function heatPerLitre(content: Fraction): number {
-	const gasoline = lowerHeatingValue.gasoline * density.gasoline;
+export function heatPerLitre(content: Fraction, base = usual): number {
+	const gasoline = base.lowerHeatingValue * base.density;
 	const ethanol = lowerHeatingValue.ethanol * density.ethanol;
 	return gasoline * (1 - content) + ethanol * content;
 }
 
 /** Air that a litre of the blend burns at stoichiometry, kg/L: linear in the content, since both parts add by mass. */
-function airPerLitre(content: number): number {
-	const gasoline = stoichiometricRatio.gasoline * density.gasoline;
+function airPerLitre(content: number, base: GasolineForHeat): number {
+	const gasoline = base.stoichiometricRatio * base.density;
 	const ethanol = stoichiometricRatio.ethanol * density.ethanol;
 	return gasoline * (1 - content) + ethanol * content;
 }
@@ -41,6 +57,6 @@ function airPerLitre(content: number): number {
  * Fuel volume needed for the same air, relative to what a calibration made for `calibratedFor` delivers: K(E)/K(E₀).
  * Above 1 the engine runs lean by this factor wherever nothing corrects it.
  */
-export function fuelDemand(content: number, calibratedFor: number): number {
-	return airPerLitre(calibratedFor) / airPerLitre(content);
+export function fuelDemand(content: number, calibratedFor: number, base = usual): number {
+	return airPerLitre(calibratedFor, base) / airPerLitre(content, base);
 }
