@@ -1,0 +1,166 @@
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
+import type { LevelEvent, LogEvent, ReadingEvent } from "../../../domain/event";
+import type { Car } from "../../../domain/vehicle";
+import { askToPersist } from "../../../store/durability";
+import { isoWithOffset, useAppState } from "../../app";
+import { Form } from "../../components/Form";
+import { WhenField } from "../../components/WhenField";
+import { dateTime, percent } from "../../format";
+import { unitOf } from "../../model";
+import {
+	contextOf,
+	type Faults,
+	type Read,
+	type ReadingContext,
+	type ReadingDraft,
+	type ReadingKind,
+	type Remembered,
+	readReadingDraft,
+} from "../../readingDraft";
+import { useDraft } from "../../useDraft";
+import { HowTo } from "./HowTo";
+import { ReadingPreviewCard } from "./ReadingPreviewCard";
+import "../Entry.css";
+
+/** What the fields of a way of measuring are given. */
+export interface Fields<FormOf> {
+	readonly form: FormOf;
+	/** Shown once saving was tried. */
+	readonly faults: Faults<FormOf>;
+	readonly change: (part: Partial<FormOf>) => void;
+	readonly context: ReadingContext;
+}
+
+interface ReadingFormProps<FormOf> {
+	readonly kind: ReadingKind;
+	readonly title: string;
+	readonly about: string;
+	readonly steps: readonly string[];
+	readonly cautions: readonly string[];
+	readonly empty: (context: ReadingContext) => FormOf;
+	readonly read: (form: FormOf) => Read<FormOf>;
+	/** What to offer the next time. */
+	readonly remember: (form: FormOf, car: Car) => Remembered;
+	readonly children: (fields: Fields<FormOf>) => ComponentChildren;
+}
+
+/** A way of measuring: how it is done, its fields, what the result would do, and saving it. */
+export function ReadingForm<FormOf extends object>(props: ReadingFormProps<FormOf>) {
+	const { car, events } = useAppState().state;
+	if (!car || !events) return <p class="soft late">Opening the log…</p>;
+	return <FormForCar {...props} car={car} events={events} />;
+}
+
+interface FormForCarProps<FormOf> extends ReadingFormProps<FormOf> {
+	readonly car: Car;
+	readonly events: readonly LogEvent[];
+}
+
+function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
+	const { kind, title, about, steps, cautions, empty, read, remember, children, car, events } = props;
+	const { state, model, toasts, now } = useAppState();
+	const unit = unitOf(state);
+	const { instruments } = state.settings;
+	const context = contextOf(car, events, unit, instruments);
+	const key = `${car.id}/measure/${kind}`;
+	const first = (): ReadingDraft<FormOf> => ({ id: model.newId(), at: null, triedAt: null, form: empty(context) });
+	const { draft, change, leave, reset } = useDraft<ReadingDraft<FormOf>>(key, readReadingDraft, first);
+	const [opened] = useState(now());
+	const [refused, setRefused] = useState(false);
+	if (!draft) return <p class="soft late">Opening the form…</p>;
+
+	const reading = read(draft.form);
+	const event = reading.ok ? recorded(draft, opened) : null;
+	const untouched = draft.at === null && JSON.stringify(draft.form) === JSON.stringify(empty(context));
+
+	function recorded(draft: ReadingDraft<FormOf>, time: number): ReadingEvent | LevelEvent | null {
+		const result = read(draft.form);
+		const at = draft.at ?? draft.triedAt ?? isoWithOffset(time);
+		return result.ok ? ({ ...result.value, id: draft.id, at } as ReadingEvent | LevelEvent) : null;
+	}
+	function save(): Promise<boolean> | null {
+		setRefused(!reading.ok);
+		return draft && reading.ok ? saved(draft) : null;
+	}
+	async function saved(draft: ReadingDraft<FormOf>): Promise<boolean> {
+		const tried = { ...draft, triedAt: draft.triedAt ?? isoWithOffset(now()) };
+		// On disk first: written after the event, it would come back as a form that was never saved.
+		await change(tried);
+		leave(true);
+		const done = await write(tried);
+		leave(done);
+		if (done) location.hash = "#/tank";
+		return done;
+	}
+	async function write(tried: ReadingDraft<FormOf>): Promise<boolean> {
+		const event = recorded(tried, now());
+		const before = model.state().now?.estimate.median;
+		if (!event || !(await model.appendTo(car.id, [event], key))) return false;
+		toasts.show(`Saved. ${changeWords(before, model.state().now?.estimate.median)}`, {
+			label: "Undo",
+			run: () => model.takeBack([event.id], isoWithOffset(now()), car.id),
+		});
+		askToPersist();
+		const remembered = { ...instruments, ...remember(tried.form, car) };
+		if (JSON.stringify(remembered) !== JSON.stringify(instruments)) model.saveSettings({ instruments: remembered });
+		return true;
+	}
+	function startOver(): void {
+		if (!draft) return;
+		const before = draft;
+		reset();
+		setRefused(false);
+		toasts.show("The form is empty.", { label: "Undo", run: () => change(before) });
+	}
+
+	return (
+		<>
+			<a class="button back" href="#/measure">
+				Other ways to measure
+			</a>
+			<HowTo
+				title={title}
+				about={about}
+				steps={steps}
+				cautions={cautions}
+				known={Object.keys(remember(draft.form, car)).some((name) => Object.hasOwn(instruments, name))}
+			/>
+			<Form label={title} once onSave={save}>
+				<section class="card" aria-label="The figures">
+					{children({
+						form: draft.form,
+						faults: refused && !reading.ok ? reading.error : {},
+						change: (part) => change({ ...draft, form: { ...draft.form, ...part } }),
+						context,
+					})}
+				</section>
+				<details class="card">
+					<summary>When: {draft.at === null ? "now" : dateTime(draft.at)}</summary>
+					<WhenField value={draft.at} now={now()} onChange={(at) => change({ ...draft, at })} />
+				</details>
+				<ReadingPreviewCard carId={car.id} event={event} unit={unit} />
+				{refused && !reading.ok && (
+					<p class="fault" role="alert">
+						Something above needs mending; nothing is saved yet.
+					</p>
+				)}
+				<button type="submit" class="button main">
+					Save it
+				</button>
+				{!untouched && (
+					<button type="button" class="button wide" onClick={startOver}>
+						Start this form over
+					</button>
+				)}
+			</Form>
+		</>
+	);
+}
+
+export function changeWords(before: number | undefined, after: number | undefined): string {
+	if (after === undefined) return "";
+	const to = percent(after);
+	const from = before === undefined ? to : percent(before);
+	return from === to ? `It stays about ${to}.` : `About ${from} became about ${to}.`;
+}

@@ -1,0 +1,145 @@
+import { lineDistanceKm, mixingMinutes } from "../../../domain/delay";
+import { impliedContent, unevenBanks, usualTrimLimit } from "../../../domain/readings/trims";
+import { flashedNow } from "../../calibrations";
+import { Choice, type Option } from "../../components/Choice";
+import { NumberField } from "../../components/TextField";
+import { percent, points } from "../../format";
+import { typedPercent } from "../../numberWords";
+import { baselineKey, type ReadingContext } from "../../readingDraft";
+import { signedPercent } from "../../shownByte";
+import { type Fields, ReadingForm } from "./ReadingForm";
+import { SdField } from "./SdField";
+import { ShownField } from "./ShownField";
+import { shownChoices } from "./shownChoices";
+import { emptyTrim, readTrimReading, readTrims, type TrimForm, trimFields, trimScales } from "./trimForm";
+
+const banks: readonly Option<TrimForm["banks"]>[] = [
+	{ value: "1", label: "One bank", more: "engines in line" },
+	{ value: "2", label: "Two banks", more: "V and flat engines" },
+];
+
+const labels = {
+	short1: "Short term, bank 1",
+	long1: "Long term, bank 1",
+	short2: "Short term, bank 2",
+	long2: "Long term, bank 2",
+} as const;
+
+function empty(context: ReadingContext): TrimForm {
+	const flashed = flashedNow(context.car, context.events);
+	return emptyTrim(context, flashed ? typedPercent(flashed.calibratedFor) : "");
+}
+
+const remember = ({ sd, baseline }: TrimForm, { id }: { readonly id: string }) => ({
+	trim: sd,
+	[baselineKey(id)]: baseline,
+});
+
+/** What the engine corrects its injection by. */
+export function TrimScreen() {
+	return (
+		<ReadingForm
+			kind="trim"
+			title="Fuel trims"
+			about="In closed loop the engine adds fuel where there is more ethanol than it is calibrated for. But trims are often off by 3 % for other reasons, and that looks like 8 points of ethanol: this is a check of plausibility, unless you know what this car trims on a known blend."
+			steps={[
+				`After a fill drive ${mixingMinutes.join(" to ")}\u00a0minutes and some ${lineDistanceKm.join(" to ")}\u00a0km, until the long-term trim stands still.`,
+				"Engine warm, in closed loop, at a steady cruise on a level road, out of boost.",
+				"Let a passenger note short-term and long-term trim of each bank, as means over some ten seconds.",
+				"Type them with their signs.",
+			]}
+			cautions={[
+				"The driver watches the road, not the tool.",
+				"Trims that look right do not make full load safe: many engines do not carry them there (13 of 25 cars screened, CRC E-87-1).",
+			]}
+			empty={empty}
+			read={readTrimReading}
+			remember={remember}
+		>
+			{(fields) => <TrimFields {...fields} />}
+		</ReadingForm>
+	);
+}
+
+function TrimFields({ form, faults, change }: Fields<TrimForm>) {
+	const asked = trimFields.slice(0, form.banks === "1" ? 2 : 4);
+	return (
+		<>
+			<Choice label="Banks of cylinders" options={banks} value={form.banks} onChange={(banks) => change({ banks })} />
+			<Choice
+				label="They are shown as"
+				options={shownChoices}
+				value={form.shownAs}
+				onChange={(shownAs) => change({ shownAs })}
+			/>
+			{asked.map((field) => (
+				<ShownField
+					key={field}
+					label={`${labels[field]}, ${form.shownAs === "percent" ? "%" : "raw byte"}`}
+					typed={form[field]}
+					as={form.shownAs}
+					scale={trimScales[field]}
+					fault={faults[field]}
+					onInput={(typed) => change({ [field]: typed })}
+					signed
+				/>
+			))}
+			<Understood form={form} />
+			<NumberField
+				label="Calibrated for, % ethanol"
+				hint="Of the calibration that is flashed now."
+				value={form.calibratedFor}
+				fault={faults.calibratedFor}
+				onInput={(calibratedFor) => change({ calibratedFor })}
+			/>
+			<ShownField
+				label="Usual trim on that blend, %"
+				hint="What this car trims, both combined, on the blend it is calibrated for. Leave it empty if you do not know."
+				typed={form.baseline}
+				as="percent"
+				scale={trimScales.long1}
+				fault={faults.baseline}
+				onInput={(baseline) => change({ baseline })}
+				signed
+			/>
+			<SdField
+				label="Give or take, % of trim"
+				value={form.sd}
+				fault={faults.sd}
+				onInput={(sd) => change({ sd })}
+				why="3 is common practice; less only if you know the usual trim of this car."
+			/>
+		</>
+	);
+}
+
+/** The trims as one, what they alone would say, and what is odd about them. */
+function Understood({ form }: { readonly form: TrimForm }) {
+	const read = readTrims(form);
+	if (!read.ok) return null;
+	const { trim, sd, spread, calibratedFor, longTerms } = read.value;
+	const implied = impliedContent(trim, sd, calibratedFor);
+	return (
+		<div class="stack" aria-live="polite">
+			<p>
+				Together <strong class="nowrap">{signedPercent(trim)}</strong>
+				{form.banks === "2" && ", the mean of both banks"}
+				{form.baseline.trim() !== "" && ", less the usual trim"}.{" "}
+				{implied.ok
+					? `On its own that would be ${percent(implied.value.content)} ethanol, give or take ${points(implied.value.sd)}\u00a0points.`
+					: `No blend explains that: it lies ${implied.error} what any content would bring. Look for another cause.`}
+			</p>
+			{spread > unevenBanks && (
+				<p class="fault">
+					The banks differ by {percent(spread)}: fuel is the same for both, so this points to a leak or a sensor (common
+					practice). Find that first.
+				</p>
+			)}
+			{longTerms.some((trim) => Math.abs(trim) >= usualTrimLimit - 0.01) && (
+				<p class="fault">
+					A long-term trim this large is where most engine computers stop correcting: the truth may lie further out.
+				</p>
+			)}
+		</div>
+	);
+}

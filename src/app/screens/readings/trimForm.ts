@@ -1,0 +1,83 @@
+/** Fuel trims as a scan tool shows them. */
+import type { TrimReading } from "../../../domain/event";
+import { type Fraction, fraction } from "../../../domain/quantity";
+import { trimOfByte } from "../../../domain/readings/obd";
+import { type BankTrims, combinedTrim } from "../../../domain/readings/trims";
+import { err, ok, type Result } from "../../../domain/result";
+import { readPercent } from "../../numberWords";
+import { type Faults, type Read, type ReadingContext, readSd, together, type Unrecorded } from "../../readingDraft";
+import { readShown, type Scale, type Shown, type ShownAs } from "../../shownByte";
+
+export interface TrimForm {
+	readonly shownAs: ShownAs;
+	readonly banks: "1" | "2";
+	readonly short1: string;
+	readonly long1: string;
+	readonly short2: string;
+	readonly long2: string;
+	readonly calibratedFor: string;
+	/** Combined trim on the blend that it is calibrated for, percent; nothing: not known. */
+	readonly baseline: string;
+	readonly sd: string;
+}
+
+export const trimFields = ["short1", "long1", "short2", "long2"] as const;
+
+/** Short and long term of two banks; J1979 leaves -100 to 99.2 %, and no engine runs near either end. */
+export const trimScales: Readonly<Record<(typeof trimFields)[number], Scale>> = {
+	short1: trimScale("06"),
+	long1: trimScale("07"),
+	short2: trimScale("08"),
+	long2: trimScale("09"),
+};
+
+function trimScale(pid: string): Scale {
+	return { pids: [pid], ofByte: trimOfByte, least: -1, most: 127 / 128, example: { percent: "-3.1", byte: "7C" } };
+}
+
+export function emptyTrim({ usual, baseline }: ReadingContext, calibratedFor: string): TrimForm {
+	const trims = { short1: "", long1: "", short2: "", long2: "" };
+	return { shownAs: "percent", banks: "1", ...trims, calibratedFor, baseline, sd: usual("trim") };
+}
+
+export interface TrimRead {
+	/** Combined trim over the banks, less the baseline. */
+	readonly trim: number;
+	readonly spread: number;
+	readonly sd: number;
+	readonly calibratedFor: Fraction;
+	readonly longTerms: readonly number[];
+}
+
+export function readTrims(form: TrimForm): Read<TrimForm, TrimRead> {
+	const shown = (field: (typeof trimFields)[number]) => readShown(form[field], form.shownAs, trimScales[field]);
+	const first = { short1: shown("short1"), long1: shown("long1") };
+	const both = form.banks === "1" ? first : { ...first, short2: shown("short2"), long2: shown("long2") };
+	const read = together({
+		...both,
+		calibratedFor: readPercent(form.calibratedFor, "30"),
+		baseline: readBaseline(form.baseline),
+		sd: readSd(form.sd, "3"),
+	});
+	if (!read.ok) return read as { readonly ok: false; readonly error: Faults<TrimForm> };
+	const { short1, long1, short2, long2, sd, calibratedFor } = { short2: null, long2: null, ...read.value };
+	const banks: BankTrims[] = [{ shortTerm: short1.value, longTerm: long1.value }];
+	if (short2 && long2) banks.push({ shortTerm: short2.value, longTerm: long2.value });
+	const { trim, spread } = combinedTrim(banks, read.value.baseline?.value);
+	if (trim < -0.9) return err({ long1: "No engine runs at a trim this low: check the signs and the numbers." });
+	const longTerms = banks.map(({ longTerm }) => longTerm);
+	return ok({ trim, spread, sd, calibratedFor: fraction(calibratedFor), longTerms });
+}
+
+function readBaseline(typed: string): Result<Shown | null, string> {
+	return typed.trim() === "" ? ok(null) : readShown(typed, "percent", { ...trimScales.long1, least: -0.5, most: 0.5 });
+}
+
+export function readTrimReading(form: TrimForm): Read<TrimForm, Unrecorded<TrimReading>> {
+	const read = readTrims(form);
+	if (!read.ok) return read;
+	const { trim: value, sd, calibratedFor } = read.value;
+	const known = form.baseline.trim();
+	const method = known === "" ? "scan tool" : `scan tool, less a baseline of ${known.replace(/\s*%$/, "")}\u00a0%`;
+	return ok({ kind: "reading", of: "trim", value, sd, calibratedFor, method });
+}

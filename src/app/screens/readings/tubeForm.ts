@@ -1,0 +1,59 @@
+/** A water test as a person reads it off the cylinder. */
+import type { Product, PumpReading, TankReading } from "../../../domain/event";
+import { type WaterTubeContent, waterTubeContent } from "../../../domain/readings/waterTube";
+import { err, ok } from "../../../domain/result";
+import { readNumber } from "../../numberWords";
+import { type Read, type ReadingContext, readSd, together, type Unrecorded } from "../../readingDraft";
+
+export interface TubeForm {
+	readonly of: "tank" | "pump";
+	readonly place: string | null;
+	readonly product: Product;
+	/** Millilitres. */
+	readonly fuel: string;
+	readonly water: string;
+	readonly layer: string;
+	readonly readTo: string;
+	/** The method's own uncertainty in points; nothing: the usual one. */
+	readonly own: string;
+}
+
+export function emptyTube({ usual }: ReadingContext, place: string | null, product: Product): TubeForm {
+	const read = { readTo: usual("cylinder"), own: usual("method") };
+	return { of: "tank", place, product, fuel: "50", water: "50", layer: "", ...read };
+}
+
+/** What the cylinder says, whatever it was filled with. */
+export function readTube(form: TubeForm): Read<TubeForm, WaterTubeContent> {
+	const volume = (typed: string, example: string) =>
+		readNumber(typed, 1, 5000, { example, limits: "1 and 5000\u00a0mL" });
+	const read = together({
+		fuel: volume(form.fuel, "50"),
+		water: volume(form.water, "50"),
+		layer: volume(form.layer, "63.5"),
+		readTo: readNumber(form.readTo, 0.01, 50, { example: "0.5", limits: "0.01 and 50\u00a0mL" }),
+		own: form.own.trim() === "" ? ok(undefined) : readSd(form.own, "2"),
+	});
+	if (!read.ok) return read;
+	const { fuel, water, layer, readTo, own } = read.value;
+	const content = waterTubeContent({ fuelMl: fuel, waterMl: water, layerMl: layer }, readTo, own);
+	return content.ok ? content : err({ layer: tubeFaults[content.error] });
+}
+
+const tubeFaults = {
+	layerLost: "The lower layer is smaller than the water that went in: read it again, or check the water.",
+	layerTooLarge: "So much ethanol was not in the fuel: check the three volumes, and that this is the lower layer.",
+} as const;
+
+export function readTubeReading(form: TubeForm): Read<TubeForm, Unrecorded<TankReading | PumpReading>> {
+	const { place, product } = form;
+	const tube = readTube(form);
+	const placeFault = form.of === "pump" && place === null ? { place: "Name the place where it was taken." } : {};
+	if (!tube.ok) return err({ ...tube.error, ...placeFault });
+	const { content: value, sd } = tube.value;
+	const [fuel, water, layer] = [form.fuel, form.water, form.layer].map((typed) => typed.trim().replace(",", "."));
+	const method = `water tube, ${fuel}\u00a0mL with ${water}\u00a0mL of water, layer ${layer}\u00a0mL`;
+	const measured = { kind: "reading", value, sd, method } as const;
+	if (form.of === "tank") return ok({ ...measured, of: "tank" });
+	return place === null ? err(placeFault) : ok({ ...measured, of: "pump", place, product });
+}

@@ -1,0 +1,58 @@
+/** Closed-loop fuel trims as a reading of the fuel demand, and what content that would be. */
+import { fuelDemand } from "../fuel";
+import { err, ok, type Result } from "../result";
+
+/** Trims of one bank of cylinders, fractions. */
+export interface BankTrims {
+	readonly shortTerm: number;
+	readonly longTerm: number;
+}
+
+export interface CombinedTrim {
+	/** Mean over the banks, less what the car trims on the blend it is calibrated for. */
+	readonly trim: number;
+	/** Largest less smallest bank. */
+	readonly spread: number;
+}
+
+/** Banks this far apart point to a leak or a sensor, not to the fuel (common practice: a few percent). */
+export const unevenBanks = 0.05;
+
+/** Most engine computers stop correcting about here (from memory; makers' fault limits lie between 23 and 45 %). */
+export const usualTrimLimit = 0.25;
+
+/** Short and long term multiply: the injected volume is the calibrated one times both corrections. */
+export function bankTrim({ shortTerm, longTerm }: BankTrims): number {
+	return (1 + shortTerm) * (1 + longTerm) - 1;
+}
+
+/** `baseline`: combined trim of this car on the blend that it is calibrated for; 0 where nobody knows it. */
+export function combinedTrim(banks: readonly BankTrims[], baseline = 0): CombinedTrim {
+	const trims = banks.map(bankTrim);
+	const mean = trims.reduce((sum, trim) => sum + trim, 0) / trims.length;
+	return { trim: (1 + mean) / (1 + baseline) - 1, spread: Math.max(...trims) - Math.min(...trims) };
+}
+
+/** What a trim alone would say of the content, and the standard uncertainty that the trim's own becomes there. */
+export interface ImpliedContent {
+	readonly content: number;
+	readonly sd: number;
+}
+
+/**
+ * Content at which a calibration made for `calibratedFor` needs this trim: the inverse of `fuelDemand`. The reason why there
+ * is none is the side on which the trim leaves 0 to 1.
+ */
+export function impliedContent(
+	trim: number,
+	sd: number,
+	calibratedFor: number,
+): Result<ImpliedContent, "below" | "above"> {
+	// Air per litre falls linearly with the content, and the demand is its inverse.
+	const air = (content: number) => 1 / fuelDemand(content, 0);
+	const slope = air(0) - air(1);
+	const content = (air(0) - air(calibratedFor) / (1 + trim)) / slope;
+	if (content < 0) return err("below");
+	if (content > 1) return err("above");
+	return ok({ content, sd: (sd * air(calibratedFor)) / ((1 + trim) ** 2 * slope) });
+}
