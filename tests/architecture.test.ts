@@ -9,9 +9,10 @@ const allowed: Record<string, string[]> = {
 	domain: [],
 	store: ["domain"],
 	keeper: ["domain", "store"],
+	datalog: ["domain"],
 	pwa: [],
 	sw: [],
-	app: ["domain", "store", "keeper", "pwa"],
+	app: ["domain", "store", "keeper", "datalog", "pwa"],
 	cli: ["domain", "store", "keeper"],
 	tools: [],
 };

@@ -6,10 +6,18 @@ import { parseRoute, printRoute, type Route } from "./route";
 import { TankScreen } from "./screens/Tank";
 
 const FillScreen = later(async () => (await import("./screens/Fill")).FillScreen);
+const PlanScreen = later(async () => (await import("./screens/Plan")).PlanScreen);
 const LogScreen = later(async () => (await import("./screens/Log")).LogScreen);
 const EntryScreen = later(async () => (await import("./screens/Entry")).EntryScreen);
 const CarScreen = later(async () => (await import("./screens/Car")).CarScreen);
 const CalibrationScreen = later(async () => (await import("./screens/Calibration")).CalibrationScreen);
+const CostsScreen = later(async () => (await import("./screens/Costs")).CostsScreen);
+const PlacesScreen = later(async () => (await import("./screens/Places")).PlacesScreen);
+const PlaceScreen = later(async () => (await import("./screens/Place")).PlaceScreen);
+const MixTableScreen = later(async () => (await import("./screens/MixTable")).MixTableScreen);
+const ReadingsScreen = later(async () => (await import("./screens/Readings")).ReadingsScreen);
+const DataLogScreen = later(async () => (await import("./screens/DataLog")).DataLogScreen);
+const EngineScreen = later(async () => (await import("./screens/Engine")).EngineScreen);
 const SetupScreen = later(async () => (await import("./screens/Setup")).SetupScreen);
 
 export function Main() {
@@ -53,14 +61,30 @@ function Screen({ route }: { readonly route: Route }) {
 			return <FillScreen correcting={null} />;
 		case "correct":
 			return <FillScreen correcting={route.id} />;
+		case "plan":
+			return <PlanScreen />;
 		case "log":
 			return <LogScreen />;
 		case "entry":
 			return <EntryScreen id={route.id} />;
 		case "car":
 			return <CarScreen />;
+		case "costs":
+			return <CostsScreen />;
+		case "places":
+			return <PlacesScreen />;
+		case "place":
+			return <PlaceScreen name={route.id} />;
+		case "table":
+			return <MixTableScreen />;
 		case "calibration":
 			return <CalibrationScreen id={route.id} />;
+		case "measure":
+			return <ReadingsScreen kind={route.id} />;
+		case "datalog":
+			return <DataLogScreen />;
+		case "engine":
+			return <EngineScreen />;
 		default:
 			return <TankScreen />;
 	}
@@ -84,7 +108,19 @@ const tabs: readonly { screen: "tank" | "fill" | "log" | "car"; label: string; i
 	{ screen: "car", label: "Car", icon: "M4 19v-5l3-7h14l3 7v5zM8 19v3M20 19v3M4 14h20" },
 ];
 
-const parents: Readonly<Record<string, string>> = { correct: "log", entry: "log", calibration: "car" };
+const parents: Readonly<Record<string, string>> = {
+	plan: "fill",
+	correct: "log",
+	entry: "log",
+	calibration: "car",
+	costs: "car",
+	places: "car",
+	place: "car",
+	table: "tank",
+	measure: "tank",
+	datalog: "tank",
+	engine: "car",
+};
 
 function Tabs({ current }: { readonly current: string }) {
 	return (

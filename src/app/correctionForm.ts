@@ -2,8 +2,10 @@
 import type { Contents, LevelEvent, LogEvent, StartEvent } from "../domain/event";
 import { contentRange, type Fraction, fraction } from "../domain/quantity";
 import { err, ok, type Result } from "../domain/result";
+import type { VolumeUnit } from "../domain/units";
 import { exactPercent } from "./format";
 import { readNumber, readPercent, typedPercent } from "./numberWords";
+import { readOdometer, typedOdometer } from "./stopDetails";
 
 export type Correctable = StartEvent | LevelEvent;
 
@@ -18,13 +20,16 @@ export interface CorrectionForm {
 	readonly measured: string;
 	readonly sd: string;
 	readonly gauge: number | null;
+	/** In miles where fuel is counted in gallons; nothing: not noted. */
+	readonly odometer: string;
 }
 
-export type CorrectionFaults = Partial<Record<"low" | "high" | "measured" | "sd" | "gauge", string>>;
+export type CorrectionFaults = Partial<Record<"low" | "high" | "measured" | "sd" | "gauge" | "odometer", string>>;
 
-export function correctionOf(event: Correctable): CorrectionForm {
-	const form = { vouched: "limits", low: "", high: "", measured: "", sd: "2.5", gauge: event.gauge ?? null } as const;
-	if (event.kind === "level") return form;
+export function correctionOf(event: Correctable, unit: VolumeUnit): CorrectionForm {
+	const limits = { vouched: "limits", low: "", high: "", measured: "", sd: "2.5" } as const;
+	const form = { ...limits, gauge: event.gauge ?? null, odometer: "" };
+	if (event.kind === "level") return { ...form, odometer: typedOdometer(event.odometerKm, unit) };
 	const { contents } = event;
 	if ("range" in contents)
 		return { ...form, low: typedPercent(contents.range[0]), high: typedPercent(contents.range[1]) };
@@ -36,14 +41,30 @@ export function readCorrection(
 	form: CorrectionForm,
 	old: Correctable,
 	id: string,
+	unit: VolumeUnit,
 ): Result<Correctable, CorrectionFaults> {
 	const gauge = form.gauge === null ? null : fraction(form.gauge);
-	if (old.kind === "level")
-		return gauge === null ? err({ gauge: "Say where the gauge stood, or void the note." }) : ok({ ...old, id, gauge });
+	if (old.kind === "level") return readLevel(form, old, id, unit);
 	const contents = readContents(form);
 	if (!contents.ok) return contents;
 	const { gauge: _, ...rest } = old;
 	return ok({ ...rest, id, contents: contents.value, ...(gauge === null ? {} : { gauge: gauge satisfies Fraction }) });
+}
+
+function readLevel(
+	form: CorrectionForm,
+	old: LevelEvent,
+	id: string,
+	unit: VolumeUnit,
+): Result<LevelEvent, CorrectionFaults> {
+	// Shown rounded; what was not touched stays exact.
+	const untouched = form.odometer === typedOdometer(old.odometerKm, unit);
+	const odometer = untouched ? ok(old.odometerKm ?? null) : readOdometer(form.odometer, unit);
+	if (form.gauge === null) return err({ gauge: "Say where the gauge stood, or void the note." });
+	if (!odometer.ok) return err({ odometer: odometer.error });
+	const { odometerKm: _, ...rest } = old;
+	const noted = odometer.value === null ? {} : { odometerKm: odometer.value };
+	return ok({ ...rest, id, gauge: fraction(form.gauge), ...noted });
 }
 
 function readContents(form: CorrectionForm): Result<Contents, CorrectionFaults> {

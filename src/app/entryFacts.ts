@@ -5,6 +5,7 @@ import type { Calibration, Car } from "../domain/vehicle";
 import { budgetsOf } from "../domain/warnings";
 import { dateTime, exactPercent, exactPercentRange, exactVolume, inTwenty } from "./format";
 import { fillsIn, type LogItem, type ToldEvent } from "./logView";
+import { distanceUnit, typedOdometer } from "./stopDetails";
 import { productName, productRange } from "./text";
 
 export interface Fact {
@@ -15,10 +16,10 @@ export interface Fact {
 const exact = new Intl.NumberFormat(undefined, { maximumFractionDigits: 9 });
 
 /** What the whole entry says; of a stop, what its fills share. */
-export function factsOf(item: LogItem, car: Car): Fact[] {
+export function factsOf(item: LogItem, car: Car, unit: VolumeUnit): Fact[] {
 	const [event] = item.events;
 	const fills = fillsIn(item);
-	if (fills.length === 0) return [{ term: "When", is: dateTime(item.at) }, ...factsOfOne(event, car)];
+	if (fills.length === 0) return [{ term: "When", is: dateTime(item.at) }, ...factsOfOne(event, car, unit)];
 	const place = fills.find((fill) => fill.place !== undefined)?.place;
 	const gauge = fills.find((fill) => fill.gauge !== undefined)?.gauge;
 	return [
@@ -37,7 +38,7 @@ export function factsOfFill(fill: Extract<LogEvent, { kind: "fill" }>, unit: Vol
 	];
 }
 
-function factsOfOne(event: ToldEvent, car: Car): Fact[] {
+function factsOfOne(event: ToldEvent, car: Car, unit: VolumeUnit): Fact[] {
 	switch (event.kind) {
 		case "start": {
 			const { contents, gauge } = event;
@@ -49,7 +50,7 @@ function factsOfOne(event: ToldEvent, car: Car): Fact[] {
 			];
 		}
 		case "level":
-			return [{ term: "Gauge", is: gaugeShare(event.gauge) }];
+			return [{ term: "Gauge", is: gaugeShare(event.gauge) }, ...odometer(event.odometerKm, unit)];
 		case "reading":
 			return [
 				{ term: "Measured", is: plusMinus(event.value, event.sd) },
@@ -90,6 +91,10 @@ function displayed(litres: number, unit: VolumeUnit): string {
 
 function plusMinus(value: number, sd: number): string {
 	return `${exactPercent(value)} ± ${exactPercent(sd)}`;
+}
+
+function odometer(km: number | undefined, unit: VolumeUnit): Fact[] {
+	return km === undefined ? [] : [{ term: "Odometer", is: `${typedOdometer(km, unit)}\u00a0${distanceUnit(unit)}` }];
 }
 
 function gaugeShare(gauge: number): string {

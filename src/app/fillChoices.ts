@@ -48,3 +48,34 @@ export function productAfter(events: readonly LogEvent[], product: Product): Pro
 	);
 	return followed?.product ?? productsIn(events).find((other) => productKey(other) !== productKey(product)) ?? product;
 }
+
+/** Bought at this place before, the last first. */
+export function productsAt(events: readonly LogEvent[], place: string | null): Product[] {
+	const found = new Map<string, Product>();
+	for (const fill of fillsNewestFirst(events)) {
+		const key = productKey(fill.product);
+		if (place !== null && fill.place === place && !found.has(key)) found.set(key, fill.product);
+	}
+	return [...found.values()].map(({ id, range }) => ({ id, range }));
+}
+
+/** What a litre of a product cost at a place the last time, else anywhere; null: never noted. */
+export function lastPrice(events: readonly LogEvent[], place: string | null, product: Product): number | null {
+	const priced = fillsNewestFirst(events).filter(
+		(fill) => fill.pricePerLitre !== undefined && productKey(fill.product) === productKey(product),
+	);
+	return (priced.find((fill) => fill.place === (place ?? undefined)) ?? priced[0])?.pricePerLitre ?? null;
+}
+
+/** The last odometer before a time, km, and when; the events of `instead` are about to be replaced. */
+export function lastOdometer(
+	events: readonly LogEvent[],
+	before: number,
+	instead: readonly string[],
+): { readonly km: number; readonly at: string } | null {
+	for (const event of countingEvents(events).reverse()) {
+		if ((event.kind !== "fill" && event.kind !== "level") || event.odometerKm === undefined) continue;
+		if (Date.parse(event.at) <= before && !instead.includes(event.id)) return { km: event.odometerKm, at: event.at };
+	}
+	return null;
+}

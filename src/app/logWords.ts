@@ -9,6 +9,7 @@ import { fillsIn, type LogItem, type Outside } from "./logView";
 export const surpriseTitle = {
 	disagrees: "Does not fit the account",
 	impossibleLevel: "Does not fit in the tank",
+	impossibleDistance: "Distance does not fit",
 } as const;
 
 export function itemWords(item: LogItem, car: Car, unit: VolumeUnit): string {

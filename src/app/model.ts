@@ -3,7 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { countingEvents, type FillEvent, type LogEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
-import type { AccountView, DraftStop, Preview, TankNow } from "../keeper/view";
+import type { AccountView, DraftStop, PlanAnswer, PlanAsk, Preview, TankNow } from "../keeper/view";
 import type { KeeperPort } from "./keeperPort";
 import { type LastSeen, nothingSeen } from "./lastSeen";
 import { firstSettings, readSettings, type Settings } from "./settings";
@@ -192,9 +192,17 @@ export function createModel(
 				return result;
 			}),
 		preview: (carId: string, draft: DraftStop): Promise<Preview | null> => keeper.preview(carId, draft),
+		previewReading: keeper.previewReading,
+		plan: (carId: string, ask: PlanAsk): Promise<PlanAnswer | null> => keeper.plan(carId, ask),
+		measures: keeper.measures,
+		places: keeper.places,
+		running: keeper.running,
+		table: keeper.table,
 		draft: (key: string) => tried(() => keeper.draft(key)),
 		saveDraft: (key: string, value: unknown) => tried(() => keeper.saveDraft(key, value)),
 		dropDraft: (key: string) => tried(() => keeper.dropDraft(key)),
+		preference: (key: string) => tried(() => keeper.preference(key)),
+		savePreference: (key: string, value: unknown) => tried(() => keeper.savePreference(key, value)),
 		newId,
 	};
 }

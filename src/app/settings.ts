@@ -8,13 +8,15 @@ export interface Settings {
 	readonly theme: Theme;
 	/** Whether the owner wants the system to notify of a new warning. */
 	readonly notify: boolean;
+	/** Uncertainties as typed last, by what measures. */
+	readonly instruments: Readonly<Record<string, string>>;
 }
 
 export type Theme = "auto" | "light" | "dark" | "sun";
 
 const themes: readonly Theme[] = ["auto", "light", "dark", "sun"];
 
-export const firstSettings: Settings = { activeCar: null, units: {}, theme: "auto", notify: false };
+export const firstSettings: Settings = { activeCar: null, units: {}, theme: "auto", notify: false, instruments: {} };
 
 /** Settings as stored, what is missing or unknown filled in. */
 export function readSettings(raw: unknown): Settings {

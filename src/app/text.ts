@@ -102,6 +102,16 @@ export function warningWords(warning: Warning, calibrationName: string): Warning
 				now: ["Check the litres or gallons of the last fill, the tank’s capacity and the unit."],
 				why: "What was said about the level was left out of the account; the fill itself counts.",
 			};
+		case "impossibleDistance":
+			return {
+				title: "Distance and fuel do not go together",
+				sure: "No fuel that was in the tank goes with the distance since the last odometer reading.",
+				now: [
+					"Check the odometer of this entry and of the one before.",
+					"Look for a fill that is missing from the log.",
+				],
+				why: "The odometer was left out of the account; all else in the entry counts.",
+			};
 	}
 }
 

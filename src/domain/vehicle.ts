@@ -1,4 +1,5 @@
 /** The car as far as the account of its tank needs it. */
+import type { FuelSystem } from "./engine/fuelSystem";
 import type { ContentRange, Fraction, Litres } from "./quantity";
 
 export interface Calibration {
@@ -30,4 +31,6 @@ export interface Car {
 	readonly calibrations: readonly Calibration[];
 	/** ISO 4217 code of the currency that its fuel is paid in. */
 	readonly currency?: string;
+	/** What is known of its injectors, pump and trims; nothing of it moves the account. */
+	readonly fuelSystem?: FuelSystem;
 }

@@ -19,7 +19,9 @@ export type Warning =
 	/** The last entry's reading had only this chance. */
 	| { readonly code: "disagrees"; readonly chance: number }
 	/** What the last entry said of the level cannot be. */
-	| { readonly code: "impossibleLevel" };
+	| { readonly code: "impossibleLevel" }
+	/** The distance driven up to the last entry cannot be. */
+	| { readonly code: "impossibleDistance" };
 
 /** May the calibration's boost be used? */
 export type Verdict = "yes" | "unsure" | "no" | "noWindow";
@@ -42,7 +44,9 @@ export function warningsFor(estimate: Estimate, calibration: Calibration | null,
 		(a, b) => Number("severity" in b && b.severity === "likely") - Number("severity" in a && a.severity === "likely"),
 	);
 	if (surprise?.kind === "disagrees") found.push({ code: "disagrees", chance: surprise.chance });
-	if (surprise?.kind === "impossibleLevel") found.push({ code: "impossibleLevel" });
+	if (surprise?.kind === "impossibleLevel" || surprise?.kind === "impossibleDistance") {
+		found.push({ code: surprise.kind });
+	}
 	return found;
 }
 

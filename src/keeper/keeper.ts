@@ -1,5 +1,6 @@
 import { estimateOf, levelOf } from "../domain/estimator/estimate";
-import { compareEvents, isTankEvent, type LogEvent } from "../domain/event";
+import { compareEvents, isTankEvent, type LevelEvent, type LogEvent, type ReadingEvent } from "../domain/event";
+import type { MixGrid } from "../domain/plan/mixTable";
 import { err, ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
 import type { Merged, Store } from "../store/store";
@@ -7,7 +8,7 @@ import { agrees, preparedLog, type Replayed, replayed } from "./accounts";
 import { storedPoint, storePoint } from "./checkpoints";
 import { mendFor } from "./mend";
 import { previewsOf } from "./previews";
-import type { AccountView, DraftStop, LogLine, TankNow } from "./view";
+import type { AccountView, DraftStop, LogLine, PlanAsk, TankNow } from "./view";
 
 export type Keeper = ReturnType<typeof keeperOf>;
 
@@ -65,6 +66,13 @@ export function keeperOf(store: Store) {
 		return view;
 	}
 
+	/** Answered from the open account; null where there is none. */
+	const asked = <T>(carId: string, answer: (from: Open) => Promise<T>): Promise<T | null> =>
+		inTurn(async () => {
+			if (open?.car.id !== carId) await view(carId, () => {});
+			return open ? answer(open) : null;
+		});
+
 	return {
 		cars: () => store.cars(),
 		/** The tank as last seen, if nothing has changed since; quick. */
@@ -85,6 +93,30 @@ export function keeperOf(store: Store) {
 				if (open?.car.id !== carId) await view(carId, () => {});
 				return open ? open.ahead.preview(draft) : null;
 			}),
+		/** What a reading or a look at the gauge would do, before it is saved. */
+		previewReading: (carId: string, event: ReadingEvent | LevelEvent) =>
+			asked(carId, async ({ car, ahead }) =>
+				(await import("./readingPreview")).readingPreview(ahead.atPump, car.tank, event),
+			),
+		plan: (carId: string, ask: PlanAsk) =>
+			inTurn(async () => {
+				if (open?.car.id !== carId) await view(carId, () => {});
+				const { answered } = await import("./ahead");
+				return open ? answered(ask, open.ahead.atPump, open.car) : null;
+			}),
+
+		/** What every measurement at a stop is worth; no offers: of the tank as it stands. */
+		measures: (carId: string, ask: PlanAsk) =>
+			asked(carId, async ({ car, ahead }) => (await import("./advice")).measuresAt(car, ahead.atPump, ask)),
+		/** What is known of every place's pumps. */
+		places: (carId: string, at: string) =>
+			asked(carId, async ({ ahead }) => (await import("./advice")).placesKnown(ahead.atPump, at)),
+		/** What the car burns and how far it goes; null while no leg was measured. */
+		running: (carId: string, at: string) =>
+			asked(carId, async ({ ahead }) => (await import("./running")).runningAt(ahead.atPump, at)),
+		/** What amounts of the first two offers make of the tank; null where there are fewer. */
+		table: (carId: string, ask: PlanAsk, grid: MixGrid) =>
+			asked(carId, async ({ car, ahead }) => (await import("./advice")).tableAt(car, ahead.atPump, ask, grid)),
 
 		/** On disk when this resolves. */
 		append: (carId: string, events: readonly LogEvent[], options?: { dropDraft?: string }) =>

@@ -4,7 +4,10 @@ import type { Estimate, LevelEstimate } from "../domain/estimator/estimate";
 import type { Pour } from "../domain/estimator/outlook";
 import type { Outlook } from "../domain/estimator/stretch";
 import type { FillEvent, LogEvent, Product, TankEvent } from "../domain/event";
-import type { Litres } from "../domain/quantity";
+import type { Drive, Stage } from "../domain/plan/ahead";
+import type { Fullness, Handling, Offer, Planned, Unplannable, Visit } from "../domain/plan/request";
+import type { Fraction, Litres } from "../domain/quantity";
+import type { Result } from "../domain/result";
 import type { Calibration, Car } from "../domain/vehicle";
 
 /** An estimate without its drawing. */
@@ -81,4 +84,44 @@ export interface Preview {
 	readonly outlook: Outlook | null;
 	/** What to add after these fills to come nearer the window; null where they keep inside, or it was not asked for. */
 	readonly mend: Mend | null;
+}
+
+/** "How much of each?", asked at a pump. */
+export interface PlanAsk {
+	readonly visit: Visit;
+	/** What was poured at this stop already, in order. */
+	readonly poured: readonly FillEvent[];
+	/** Events this stop is going to replace. */
+	readonly instead: readonly string[];
+	readonly offers: readonly Offer[];
+	/** Of the pours still to come. */
+	readonly fullness: Fullness;
+	/** Calibration to pump for, by its id; null: the flashed one. */
+	readonly targetCalibration: string | null;
+	readonly handling: Handling;
+	/** Ids that the planned fills will get, one a pour still to come: the plan then agrees with the account after saving. */
+	readonly ids: readonly string[];
+	/** Whether to reckon what else could be done, where no plan comes inside: ten times the work. */
+	readonly otherwise?: boolean;
+}
+
+export interface PlanAnswer {
+	readonly planned: Result<Planned, Unplannable>;
+	/** What the plan was made for. */
+	readonly calibration: Calibration;
+	/** Twenty equally likely contents after it; null without a plan. */
+	readonly dots: readonly Fraction[] | null;
+	/** What else could be done, where it was asked for and no plan comes inside. */
+	readonly otherwise: Otherwise | null;
+}
+
+export interface Otherwise {
+	/** Least to burn before this stop for a plan inside, L; null where none is even then. */
+	readonly burnFirst: Litres | null;
+	/** Distance on which the car burns that, km; null where its consumption is unknown. */
+	readonly burnKm: number | null;
+	/** This stop and the next ones, as far as it takes to come inside; empty where they do not. */
+	readonly stages: readonly Stage[];
+	/** How the car comes from one of them to the next. */
+	readonly drive: Drive;
 }

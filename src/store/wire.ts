@@ -71,6 +71,47 @@ const calibrationSchema = z.looseObject(
 	"must be a calibration in braces",
 );
 
+/** A number of the fuel-system card, within limits that no car comes near. */
+function aSize(what: string, most: number, unit = "") {
+	return z.exactOptional(z.number(`must be ${what} from 0.000001 to ${most}${unit}`).check(z.gte(finest), z.lte(most)));
+}
+
+const aCount = z
+	.number("must be a whole number of injectors from 1 to 100")
+	.check(z.gte(1), z.lte(100), z.multipleOf(1));
+const aSpread = aSize("a relative standard uncertainty", 1);
+
+const fuelSystemSchema = z.looseObject(
+	{
+		injectorFlowCcPerMin: aSize("the flow of one injector", 100_000, " cc/min"),
+		injectorRatedKPa: aSize("a pressure", 1_000_000, " kPa"),
+		injectorFullLoadKPa: aSize("a pressure", 1_000_000, " kPa"),
+		injectorCount: z.exactOptional(aCount),
+		dutyLimit: aSize("a share of the time", 1),
+		pumpFlowLPerH: aSize("the flow of the pump", 100_000, " L/h"),
+		powerKW: aSize("a power", 100_000, " kW"),
+		consumptionGPerKWh: aSize("a consumption of gasoline", 10_000, " g/kWh"),
+		trimAuthority: aSize("a fraction", 1),
+		commandedLambda: aSize("a lambda", 10),
+		leanestLambda: aSize("a lambda", 10),
+		spreads: z.exactOptional(
+			z.looseObject(
+				{
+					injectorFlow: aSpread,
+					pressure: aSpread,
+					pumpFlow: aSpread,
+					power: aSpread,
+					consumption: aSpread,
+					trim: aSpread,
+					lambda: aSpread,
+				},
+				"must be the relative standard uncertainties in braces",
+			),
+		),
+	},
+	"must be the fuel-system card in braces",
+);
+
 const aCurrency = "must be the three letters of a currency, such as EUR (ISO 4217)";
 
 export const carSchema: Shape<Car> = z.looseObject(
@@ -87,6 +128,7 @@ export const carSchema: Shape<Car> = z.looseObject(
 		),
 		calibrations: z.array(calibrationSchema, "must be a list of calibrations, perhaps empty: []"),
 		currency: z.exactOptional(z.string(aCurrency).check(z.regex(/^[A-Z]{3}$/, aCurrency))),
+		fuelSystem: z.exactOptional(fuelSystemSchema),
 	},
 	"must be a car in braces",
 );

@@ -1,13 +1,13 @@
 /**
- * The oracle: the posterior of the blend model by brute force. Everything unknown is drawn forward from its prior,
- * weighted by the likelihood of what was said, and resampled when few samples carry the weight. Written from the
- * model's description alone and deliberately plain: it shares no number, formula or code with the estimator.
- *
- * Letters as in the description: V volume, E content, B gauge bias, S capacity factor, C = S × rated capacity,
- * A area level, D place offset, P what the pump delivers.
+ * The oracle: the posterior of the blend model by brute force. Everything unknown is drawn forward from its prior, weighted
+ * by the likelihood of what was said, and resampled when few samples carry the weight. Written from the model's description
+ * alone and deliberately plain: it shares no number, formula or code with the estimator. Lines marked as the odometer's do
+ * nothing for a history without one. Letters as in the description: V volume, E content, B gauge bias, S capacity factor,
+ * C = S × rated capacity, A area level, D place offset, P what the pump delivers.
  */
 import type { Contents, FillEvent, LogEvent, Product, ReadingEvent } from "../../src/domain/event";
 import type { Calibration, Car } from "../../src/domain/vehicle";
+import { legsOf } from "./bruteForceLegs"; // odometer
 
 export interface BruteForceEntry {
 	/** The event after which this is the state of knowledge. */
@@ -27,14 +27,12 @@ export interface BruteForceOptions {
 	readonly seed: number;
 }
 
-/** One number for every sample. */
 type Column = Float64Array;
 /** What is believed of an area level or a place offset, as of its last use. */
 interface PumpColumn {
 	readonly value: Column;
 	usedAt: number;
 }
-
 const dayMs = 86_400_000;
 
 export function bruteForce(car: Car, events: readonly LogEvent[], options: BruteForceOptions): BruteForceEntry[] {
@@ -50,7 +48,6 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 		return column;
 	};
 	const weight = drawn(() => 1 / n);
-	/** Scratch space of the resampling. */
 	const kept = new Uint32Array(n);
 	const old = new Float64Array(n);
 	const B = drawn(() => 0.03 * normal());
@@ -61,6 +58,7 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 	const offsets = new Map<string, PumpColumn>();
 	/** The level just before a stop's first fill: a gauge reading noted with any of its fills is about that level. */
 	const levelBeforeStop = new Map<string, Column>();
+	const legs = legsOf(n, normal); // odometer
 
 	function weigh(likelihood: (i: number) => number): void {
 		for (let i = 0; i < n; i++) weight[i] *= likelihood(i);
@@ -70,8 +68,9 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 		weigh((i) => normalDensity(gauge, level[i] / (S[i] * rated) + B[i], gaugeSd));
 	}
 
-	/** Burning since the last stop. It changes V, never E. */
+	/** Burning changes V, never E. */
 	function fall(): void {
+		legs.begin(V, E); // odometer
 		for (let i = 0; i < n; i++) V[i] *= uniform();
 	}
 
@@ -176,7 +175,6 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 		let squares = 0;
 		for (let i = 0; i < n; i++) squares += weight[i] * weight[i];
 		if (1 / squares >= n / 2) return;
-
 		const first = uniform();
 		let source = 0;
 		let reached = weight[0];
@@ -185,6 +183,7 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 			kept[i] = source;
 		}
 		const pumps = [...areas.values(), ...offsets.values()].map((pump) => pump.value);
+		pumps.push(...legs.columns()); // odometer
 		for (const column of [E, V, B, S, ...pumps, ...levelBeforeStop.values()]) {
 			old.set(column);
 			for (let i = 0; i < n; i++) column[i] = old[kept[i]];
@@ -222,6 +221,7 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 			fall();
 			weighByGauge(event.gauge, V);
 		}
+		if (event.kind !== "reading") legs.heed(event, ("stop" in event && levelBeforeStop.get(event.stop)) || V, weigh); // odometer
 		normalize(event.id);
 		entries.push(report(event.id, calibration));
 		resample();

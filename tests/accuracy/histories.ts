@@ -1,44 +1,36 @@
 /** Made-up histories, realistic and nasty, which together use every kind of event and every option of the log. */
-import type {
-	CalibrationEvent,
-	Contents,
-	FillEvent,
-	LevelEvent,
-	LogEvent,
-	Product,
-	PumpReading,
-	StartEvent,
-	TankReading,
-	TrimReading,
-	VoidEvent,
-} from "../../src/domain/event";
-import { contentRange, fraction, litres } from "../../src/domain/quantity";
-import type { Calibration, Car } from "../../src/domain/vehicle";
-
-export interface History {
-	readonly name: string;
-	readonly car: Car;
-	readonly events: readonly LogEvent[];
-}
-
-const flexFuel = product("flex-us", 0.51, 0.83);
-const flexFuelEU = product("flex-eu", 0.5, 0.85);
-const flexFuelAU = product("flex-au", 0.7, 0.85);
-const flex30 = product("flex-30", 0.25, 0.35);
-const e10 = product("e10", 0.09, 0.1);
-const upTo10 = product("up-to-10", 0, 0.1);
-const ethanolFree = product("ethanol-free", 0, 0.008);
-const e20 = product("e20", 0.1, 0.2);
-const gasolineC = product("gasoline-c", 0.29, 0.31);
-const e98 = product("e98", 0.921, 0.98);
-const drumE85 = product("drum-e85", 0.85, 0.85);
-
-const for30 = calibration("for-30", 0.3, 0.26, 0.34);
-const for50 = calibration("for-50", 0.5, 0.42, 0.56);
-const for70 = calibration("for-70", 0.7, 0.6, 0.8);
-const for10 = calibration("for-10", 0.1, 0, 0.15);
-
-const unknown: Contents = { range: contentRange(0, 0.85) };
+import { fraction } from "../../src/domain/quantity";
+import { drivenHistories } from "./drivenHistories";
+import {
+	car,
+	drumE85,
+	e10,
+	e20,
+	e98,
+	ethanolFree,
+	fill,
+	flashed,
+	flex30,
+	flexFuel,
+	flexFuelAU,
+	flexFuelEU,
+	for10,
+	for30,
+	for50,
+	for70,
+	gasolineC,
+	type History,
+	level,
+	measured,
+	pump,
+	range,
+	start,
+	tank,
+	trim,
+	unknown,
+	upTo10,
+	voided,
+} from "./historyParts";
 
 export const histories: readonly History[] = [
 	{
@@ -258,67 +250,5 @@ export const histories: readonly History[] = [
 			tank("n14", "2025-05-21T08:10:00-06:00", 0.66, 0.025),
 		],
 	},
+	...drivenHistories,
 ];
-
-function product(id: string, low: number, high: number): Product {
-	return { id, range: contentRange(low, high) };
-}
-
-function calibration(id: string, calibratedFor: number, low: number, high: number): Calibration {
-	return { id, name: id, calibratedFor: fraction(calibratedFor), window: contentRange(low, high) };
-}
-
-function car(
-	capacityL: number,
-	calibrations: readonly Calibration[],
-	tank: { readonly gaugeSd?: number; readonly clickSd?: number } = {},
-): Car {
-	return { id: "car", name: "car", tank: { capacityL: litres(capacityL), ...tank }, calibrations };
-}
-
-function range(low: number, high: number): Contents {
-	return { range: contentRange(low, high) };
-}
-
-function measured(value: number, sd: number): Contents {
-	return { value: fraction(value), sd };
-}
-
-function start(id: string, at: string, contents: Contents, gauge?: number): StartEvent {
-	return { id, at, kind: "start", contents, ...(gauge === undefined ? {} : { gauge: fraction(gauge) }) };
-}
-
-/** A stop of its own unless it names the stop it shares. */
-function fill(
-	id: string,
-	at: string,
-	bought: Product,
-	volume: number,
-	rest: Partial<Pick<FillEvent, "stop" | "place" | "gauge" | "toClick">> = {},
-): FillEvent {
-	return { id, at, kind: "fill", stop: id, product: bought, litres: litres(volume), ...rest };
-}
-
-function tank(id: string, at: string, value: number, sd: number): TankReading {
-	return { id, at, kind: "reading", of: "tank", value: fraction(value), sd };
-}
-
-function pump(id: string, at: string, place: string, sampled: Product, value: number, sd: number): PumpReading {
-	return { id, at, kind: "reading", of: "pump", place, product: sampled, value: fraction(value), sd, method: "tube" };
-}
-
-function trim(id: string, at: string, value: number, sd: number, calibratedFor: number): TrimReading {
-	return { id, at, kind: "reading", of: "trim", value, sd, calibratedFor: fraction(calibratedFor) };
-}
-
-function level(id: string, at: string, gauge: number): LevelEvent {
-	return { id, at, kind: "level", gauge: fraction(gauge) };
-}
-
-function flashed(id: string, at: string, to: string): CalibrationEvent {
-	return { id, at, kind: "calibration", calibration: to };
-}
-
-function voided(id: string, at: string, target: string): VoidEvent {
-	return { id, at, kind: "void", target };
-}

@@ -6,7 +6,8 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type BruteForceEntry, bruteForce } from "./bruteForce";
-import { type History, histories } from "./histories";
+import { histories } from "./histories";
+import type { History } from "./historyParts";
 
 export const figures = ["median", "low", "high", "below", "above"] as const;
 
@@ -33,15 +34,25 @@ export function upToDate(before: readonly Answers[], say: (line: string) => void
 	});
 }
 
-/** Hangs on the oracle's code, without comments and spaces, and on the history. */
+/** Hangs on the oracle's code, without comments and spaces, and on the history; on what is the odometer's only with one. */
 export function fingerprintOf({ car, events }: History): string {
-	const code = readFileSync(join(import.meta.dirname, "bruteForce.ts"), "utf8")
-		.replace(/\/\*[\s\S]*?\*\//g, "")
-		.replace(/^\s*\/\/.*$/gm, "")
-		.replace(/\s/g, "");
+	const driven = events.some((event) => "odometerKm" in event);
+	const whole = codeOf("bruteForce.ts");
+	const code = bare(driven ? whole + codeOf("bruteForceLegs.ts") : whole.replace(/^.*\/\/ odometer$/gm, ""));
 	return createHash("sha256")
 		.update(JSON.stringify([code, car, events, runs, samples]))
 		.digest("hex");
+}
+
+function codeOf(file: string): string {
+	return readFileSync(join(import.meta.dirname, file), "utf8");
+}
+
+function bare(code: string): string {
+	return code
+		.replace(/\/\*[\s\S]*?\*\//g, "")
+		.replace(/^\s*\/\/.*$/gm, "")
+		.replace(/\s/g, "");
 }
 
 function answersFor(history: History): Answers {

@@ -12,6 +12,9 @@ export interface Simulated {
 	readonly events: readonly LogEvent[];
 	/** True contents after each event, in order. */
 	readonly truth: readonly number[];
+	/** True levels after each event, L, and what the car last burned, L of pure gasoline per km. */
+	readonly levels: readonly number[];
+	readonly consumption: number;
 }
 
 const capacityL = 58;
@@ -20,14 +23,23 @@ const e10 = { id: "e10", range: [0.09, 0.1] };
 
 /** The n-th history: a start and four stops, now and then with a reading. */
 export function simulated(n: number): Simulated {
-	for (let attempt = 0; ; attempt++) {
-		const history = attempted(n, attempt);
+	return sooner((attempt) => attempted(`history ${n}`, attempt, 4, false));
+}
+
+/** The n-th history of a car that burns by the kilometre, its odometer noted at each of eight stops. */
+export function simulatedDriven(n: number): Simulated {
+	return sooner((attempt) => attempted(`driven history ${n}`, attempt, 8, true));
+}
+
+function sooner(attempt: (n: number) => Simulated | null): Simulated {
+	for (let n = 0; ; n++) {
+		const history = attempt(n);
 		if (history) return history;
 	}
 }
 
-function attempted(n: number, attempt: number): Simulated | null {
-	const seeds = seedsFor(`history ${n}, attempt ${attempt}`);
+function attempted(name: string, attempt: number, stops: number, byKm: boolean): Simulated | null {
+	const seeds = seedsFor(`${name}, attempt ${attempt}`);
 	const u = () => uniform(seeds);
 	const normal = (sd: number) => sd * Math.sqrt(-2 * Math.log(u())) * Math.cos(2 * Math.PI * u());
 	const within = (value: number, low: number, high: number) => {
@@ -35,14 +47,16 @@ function attempted(n: number, attempt: number): Simulated | null {
 		return value;
 	};
 
-	const car = { id: `car ${n}`, name: "car", tank: { capacityL }, calibrations: [] } as unknown as Car;
+	const car = { id: `car of ${name}`, name: "car", tank: { capacityL }, calibrations: [] } as unknown as Car;
 	const events: Record<string, unknown>[] = [];
 	const truth: number[] = [];
+	const levels: number[] = [];
 	let day = 0;
 	const record = (event: Record<string, unknown>) => {
 		const at = new Date(1.75e12 + day * 8.64e7 + events.length * 6e4).toISOString();
-		events.push({ id: `history ${n}, event ${events.length}`, at, ...event });
+		events.push({ id: `${name}, event ${events.length}`, at, ...event });
 		truth.push(E);
+		levels.push(V);
 	};
 
 	const C = capacityL * (1 + normal(0.015));
@@ -81,17 +95,30 @@ function attempted(n: number, attempt: number): Simulated | null {
 		record({ kind: "fill", product, place, litres: volume / (1 + normal(0.0025)), ...rest });
 	};
 
+	let consumption = byKm ? 0.09 * Math.exp(normal(0.4)) : 0;
+	let odometer = 80_000;
+	/** Burns some of what there is: any share of it, or what the distance asks for; a history that runs dry is impossible. */
+	const drive = (km: number, stop: number) => {
+		if (stop > 2) consumption *= Math.exp(normal(0.03));
+		odometer += km;
+		const heat = (content: number) => 43.44 * 0.745 * (1 - content) + 26.95 * 0.789 * content;
+		V = within(V - ((consumption * km * heat(0)) / heat(E)) * (1 + normal(0.12)), 0, V);
+	};
+
 	try {
 		record({ kind: "start", contents: { range: [0, 0.85] }, gauge: gauge() });
-		for (let stop = 1; stop <= 4; stop++) {
+		for (let stop = 1; stop <= stops; stop++) {
 			day += 3 + 20 * u();
-			V *= u();
+			// How much was burned before the first odometer nobody can tell.
+			if (byKm && stop > 1) drive(30 + 320 * u(), stop);
+			else V *= u();
 			const place = u() < 0.5 ? "north" : "south";
 			if (u() < 0.25) {
 				const value = read(delivered(flexFuel, place), 0.03);
 				record({ kind: "reading", of: "pump", product: flexFuel, place, value, sd: 0.03 });
 			}
-			const noted = u() < 0.7 ? { gauge: gauge() } : {};
+			const looked = u() < 0.7 ? { gauge: gauge() } : {};
+			const noted = byKm ? { ...looked, odometerKm: odometer } : looked;
 			pour(flexFuel, place, 8 + 10 * u(), { stop: `stop ${stop}`, ...noted });
 			if (u() < 0.8) {
 				const click = u() < 0.6;
@@ -104,7 +131,7 @@ function attempted(n: number, attempt: number): Simulated | null {
 		if (error instanceof Impossible) return null;
 		throw error;
 	}
-	return { car, events: events as unknown as LogEvent[], truth };
+	return { car, events: events as unknown as LogEvent[], truth, levels, consumption };
 }
 
 class Impossible extends Error {}

@@ -57,6 +57,8 @@ test("routes survive printing and parsing, whatever the id", () => {
 		{ screen: "fill" },
 		{ screen: "entry", id: "a/b ü%" },
 		{ screen: "calibration", id: null },
+		{ screen: "measure", id: null },
+		{ screen: "measure", id: "tube" },
 	] as const)
 		expect(parseRoute(printRoute(route))).toEqual(route);
 	for (const hash of ["", "#", "#/nowhere", "#/entry", "#/%E0%A4%A"])

@@ -1,24 +1,48 @@
 /** npm run bench: how long, how exact, and both against the brute-force posterior. Figures, no verdicts: machines differ. */
 
+import { absorb, initialBelief } from "../../src/domain/estimator/absorb";
 import { advanced, openAccount, replay } from "../../src/domain/estimator/replay";
+import { smallSample } from "../../src/domain/estimator/resample";
 import { countingEvents } from "../../src/domain/event";
+import { planned, searchSample } from "../../src/domain/plan/plan";
+import type { PlanRequest } from "../../src/domain/plan/request";
+import { planFor } from "../../src/domain/plan/search";
+import { standingAt } from "../../src/domain/plan/standing";
+import { contentRange, fraction, litres } from "../../src/domain/quantity";
+import { usualBudget } from "../../src/domain/warnings";
 import { bruteForce } from "../accuracy/bruteForce";
 import { histories } from "../accuracy/histories";
 import { measureWaits } from "./browser";
-import { benchCar, longLog } from "./longLog";
+import { measureDataLog } from "./dataLog";
+import { benchCar, longLog, product } from "./longLog";
 
 const samples = 1_000_000;
 const until = Date.parse("2026-06-01T12:00:00Z");
 
-export async function main([stops = "1000"]: string[]): Promise<number> {
+export async function main([stops = "1000", megabytes = "100"]: string[]): Promise<number> {
 	accuracy();
 	await longReplay(Number(stops));
+	planning();
 	const { plain, slowed } = await measureWaits(Number(stops));
 	say(`\nIn Chromium, a log of ${stops} stops`, "as it is", "page 4x slower", "all 4x slower (reckoned)");
 	say("  opens to the shown estimate, ms", ms(plain.open), ms(slowed.open), ms(4 * plain.open));
 	say("  a key until the preview counts it, ms", ms(plain.preview), ms(slowed.preview), ms(4 * plain.preview));
 	say("  longest task of the page while typing, ms", ms(plain.longestTask), ms(slowed.longestTask), "");
+	await dataLog(Number(megabytes));
 	return 0;
+}
+
+async function dataLog(megabytes: number): Promise<void> {
+	const { rows, seconds, longestTask, longestWork, longestGap, memory } = await measureDataLog(megabytes, 4);
+	say(`\nA data log of ${megabytes} MB, ${rows} rows, page 4x slower: until the reading, s`, seconds.toFixed(1));
+	say("  longest task of the page, ms", ms(longestTask));
+	say("  of that at work, ms", ms(longestWork));
+	say("  longest time between two pictures, ms", ms(longestGap));
+	if (!memory) return;
+	const { before, most } = memory;
+	say("  memory of the renderer, MB", "before", "at the most");
+	say("    with what it shares", before.resident.toFixed(0), most.resident.toFixed(0));
+	say("    by itself", before.own.toFixed(0), most.own.toFixed(0));
 }
 
 /** The estimator beside the oracle, history by history. */
@@ -55,6 +79,43 @@ async function longReplay(stops: number): Promise<void> {
 	);
 	say("  one more event on top, ms", ms(one));
 	say("  memory of the process, MB", (process.memoryUsage().rss / 1e6).toFixed(0));
+}
+
+/** "How much of each?" with three products on sale and 60 L to be poured in steps of half a litre. */
+function planning(): void {
+	const tank = { capacityL: litres(75) };
+	const start = {
+		kind: "start",
+		id: "start",
+		at: "2026-05-01T12:00:00Z",
+		contents: { range: contentRange(0.09, 0.1) },
+		gauge: fraction(0.2),
+	} as const;
+	// An account past its youth.
+	const before = { ...absorb(initialBelief("bench", tank), start, tank, smallSample).belief, age: 50 };
+	const visit = { stop: "stop", at: "2026-05-04T12:00:00Z", place: "Place 1", gauge: fraction(0.1) };
+	const request: PlanRequest = {
+		offers: ["gasoline-e10", "gasoline-e15", "flex-51-83"].map((id) => ({ product: product(id) })),
+		fullness: { kind: "litres", litres: litres(60) },
+		target: {
+			window: contentRange(0.26, 0.34),
+			aim: fraction(0.3),
+			budgets: { lean: usualBudget, knock: usualBudget },
+		},
+		handling: { step: litres(0.5), minimum: litres(1) },
+		pours: 2,
+	};
+	const search = middle(() => planFor(standingAt(before, visit, request.offers, tank, searchSample), request));
+	const checked = middle(() => planned(before, visit, request, tank));
+	say("\nPlanning 60 L of three products by half litres, ms", "as it is", "all 4x slower (reckoned)");
+	say("  search", ms(search), ms(4 * search));
+	say("  search, and held against the account", ms(checked), ms(4 * checked));
+}
+
+/** Middle time of several runs, ms. */
+function middle(work: () => unknown): number {
+	const times = Array.from({ length: 15 }, () => timed(work)[1]);
+	return times.sort((a, b) => a - b)[7];
 }
 
 function timed<T>(work: () => T): [result: T, ms: number] {

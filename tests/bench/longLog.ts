@@ -39,7 +39,7 @@ export function longLog(stops: number, until: number): LogEvent[] {
 	return events;
 }
 
-function product(id: string): Product {
+export function product(id: string): Product {
 	const entry = catalogue.find((known) => known.id === id);
 	if (!entry) throw new Error(`the catalogue has no ${id}`);
 	return { id, range: entry.range };

@@ -46,6 +46,7 @@ test("warningsFor(…) passes on what the last entry said against the account", 
 		{ code: "disagrees", chance: 0.003 },
 	]);
 	expect(warningsFor(calm, null, { kind: "impossibleLevel" })).toEqual([{ code: "impossibleLevel" }]);
+	expect(warningsFor(calm, null, { kind: "impossibleDistance" })).toEqual([{ code: "impossibleDistance" }]);
 });
 
 test.each([

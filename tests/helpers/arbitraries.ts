@@ -74,22 +74,38 @@ const beginning = fc.oneof(
 	fc.record({ kind: fc.constant("start"), contents: fc.record({ value: fraction, sd: number(0.01, 0.1) }) }),
 );
 
-/** Logs as people keep them: days apart, two to `most` happenings after the start. */
+/** How an odometer is noted: the way since the last happening, which a slip may have made nonsense of, and when. */
+const driven = fc.record({
+	km: fc.oneof(
+		{ weight: 8, arbitrary: number(5, 500) },
+		{ weight: 1, arbitrary: fc.constant(0) },
+		{ weight: 1, arbitrary: number(-90_000, 90_000) },
+	),
+	/** With the last product of a stop instead of the first. */
+	late: fc.boolean(),
+});
+
+/** Logs as people keep them: days apart, two to `most` happenings after the start, with or without odometers. */
 export function believableLogs(most: number): fc.Arbitrary<SmallLog> {
 	return fc
 		.record({
 			car,
 			beginning,
-			happenings: fc.array(fc.tuple(happening, number(0.2, 40)), { minLength: 2, maxLength: most }),
+			happenings: fc.array(fc.tuple(happening, number(0.2, 40), fc.option(driven)), { minLength: 2, maxLength: most }),
+			noting: fc.boolean(),
 		})
-		.map(({ car, beginning, happenings }) => {
+		.map(({ car, beginning, happenings, noting }) => {
 			const events = [timed(beginning, 0, 0)];
 			let days = 0;
-			for (const [drafts, wait] of happenings) {
+			let odometerKm = 100_000;
+			for (const [drafts, wait, leg] of happenings) {
 				days += wait;
+				odometerKm += leg?.km ?? 100;
 				const stop = `stop at ${days}`;
-				for (const draft of drafts as Draft[]) {
-					const own = draft.kind === "fill" ? { ...draft, stop } : draft;
+				const noted = noting && leg ? (leg.late ? drafts.length - 1 : 0) : -1;
+				for (const [i, draft] of (drafts as Draft[]).entries()) {
+					const own: Draft = draft.kind === "fill" ? { ...draft, stop } : { ...draft };
+					if (i === noted && (own.kind === "fill" || own.kind === "level")) Object.assign(own, { odometerKm });
 					events.push(timed(own, events.length, days + events.length / 1440));
 				}
 			}
@@ -106,6 +122,7 @@ const absurdProduct = fc.record({
 	id: fc.constantFrom("a", "b"),
 	range: fc.oneof(interval, fc.constantFrom([0, 0], [1, 1], [0.3, 0.3], [0, 1])),
 });
+const odometer = fc.oneof(number(0, 5e6), fc.constantFrom(0, 5e-324, 1e-7, 1000, 1000.0000001, 1300, 5e6));
 const edge = fc.oneof(fraction, fc.constantFrom(0, 1, 0.3, 5e-324));
 const absurdEvent: fc.Arbitrary<Draft> = fc.oneof(
 	fc.record(
@@ -125,10 +142,11 @@ const absurdEvent: fc.Arbitrary<Draft> = fc.oneof(
 			place,
 			gauge: edge,
 			toClick: fc.boolean(),
+			odometerKm: odometer,
 		},
 		{ requiredKeys: ["kind", "stop", "product", "litres"] },
 	),
-	fc.record({ kind: fc.constant("level"), gauge: edge }),
+	fc.record({ kind: fc.constant("level"), gauge: edge, odometerKm: odometer }, { requiredKeys: ["kind", "gauge"] }),
 	fc.record({ kind: fc.constant("reading"), of: fc.constant("tank"), value: edge, sd }),
 	fc.record({ kind: fc.constant("reading"), of: fc.constant("pump"), value: edge, sd, place, product: absurdProduct }),
 	fc.record({

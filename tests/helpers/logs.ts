@@ -128,12 +128,18 @@ const tankEvent = fc.oneof(
 	of(
 		"fill",
 		{ stop: name, product, litres: double(0.01, 2000) },
-		{ place: name, gauge: content, toClick: fc.boolean(), "a field of the future": unknownField },
+		{
+			place: name,
+			gauge: content,
+			toClick: fc.boolean(),
+			odometerKm: double(0, 5e6),
+			"a field of the future": unknownField,
+		},
 	),
 	reading("tank", { value: content }),
 	reading("pump", { value: content, place: name, product }),
 	reading("trim", { value: double(-0.9, 9), calibratedFor: content }),
-	of("level", { gauge: content }),
+	of("level", { gauge: content }, { odometerKm: double(0, 5e6) }),
 );
 
 const calibrations = fc.uniqueArray(

@@ -1,9 +1,12 @@
 import { useState } from "preact/hooks";
-import { useApp } from "../app";
+import { useAppState } from "../app";
 import { type Correctable, correctionOf, readCorrection } from "../correctionForm";
+import { lastOdometer } from "../fillChoices";
+import { unitOf } from "../model";
 import { CorrectionFields } from "./CorrectionFields";
 import { Form } from "./Form";
 import { GaugeField } from "./GaugeField";
+import { OdometerField } from "./OdometerField";
 
 interface CorrectEntryProps {
 	readonly event: Correctable;
@@ -14,11 +17,12 @@ interface CorrectEntryProps {
 
 /** A start or a gauge note, put right: a new entry in the place of the old one. */
 export function CorrectEntry({ event, onReplace, onClose }: CorrectEntryProps) {
-	const { model } = useApp();
-	const [form, setForm] = useState(() => correctionOf(event));
+	const { model, state } = useAppState();
+	const unit = unitOf(state);
+	const [form, setForm] = useState(() => correctionOf(event, unit));
 	const [id] = useState(model.newId);
 	const [refused, setRefused] = useState(false);
-	const read = readCorrection(form, event, id);
+	const read = readCorrection(form, event, id, unit);
 	const faults = refused && !read.ok ? read.error : {};
 	function save(): Promise<boolean> | null {
 		setRefused(!read.ok);
@@ -35,6 +39,14 @@ export function CorrectEntry({ event, onReplace, onClose }: CorrectEntryProps) {
 					<p class="fault" role="alert">
 						{faults.gauge}
 					</p>
+				)}
+				{!isStart && (
+					<OdometerField
+						typed={form.odometer}
+						last={lastOdometer(state.events ?? [], Date.parse(event.at), [event.id])}
+						unit={unit}
+						onInput={(odometer) => setForm({ ...form, odometer })}
+					/>
 				)}
 				<button type="submit" class="button main">
 					Save the correction

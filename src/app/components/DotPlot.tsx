@@ -12,12 +12,14 @@ export interface DotPlotProps {
 	readonly before?: readonly number[] | undefined;
 	/** Flat, without the window's label: beside the keys. */
 	readonly compact?: boolean | undefined;
+	/** What the bracket marks, where that is no calibration's window. */
+	readonly bracketName?: string;
 }
 
 const width = 360;
 
 /** Twenty dots over the ethanol axis, standing over the bracket of the calibration's window. */
-export function DotPlot({ dots, window, calibratedFor, before, compact }: DotPlotProps) {
+export function DotPlot({ dots, window, calibratedFor, before, compact, bracketName = "window" }: DotPlotProps) {
 	const plotHeight = compact ? 74 : 132;
 	const baseline = plotHeight + 6;
 	const axis = axisFor([...dots, ...(before ?? [])], window);
@@ -30,7 +32,7 @@ export function DotPlot({ dots, window, calibratedFor, before, compact }: DotPlo
 			<svg
 				viewBox={`0 0 ${width} ${plotHeight + (compact ? 52 : 74)}`}
 				role="img"
-				aria-label={summary(layout.dots, window)}
+				aria-label={summary(layout.dots, window, bracketName)}
 			>
 				{window && <rect class="band" x={x(window[0])} y={0} width={x(window[1]) - x(window[0])} height={baseline} />}
 				{before?.map((content, i) => (
@@ -63,7 +65,7 @@ export function DotPlot({ dots, window, calibratedFor, before, compact }: DotPlo
 								y={baseline + 58}
 								text-anchor="middle"
 							>
-								window {exactPercentRange(window[0], window[1])}
+								{bracketName} {exactPercentRange(window[0], window[1])}
 							</text>
 						)}
 					</>
@@ -85,9 +87,9 @@ function shape(side: Side, radius: number): string {
 	return side === "above" ? `M${-t} ${t * 0.8}H${t}L0 ${-t}Z` : `M${-t} ${-t * 0.8}H${t}L0 ${t}Z`;
 }
 
-function summary(dots: readonly Dot[], window: ContentRange | null): string {
+function summary(dots: readonly Dot[], window: ContentRange | null, name: string): string {
 	const count = (side: Side) => dots.filter((dot) => dot.side === side).length;
 	const spread = `Twenty equally likely ethanol contents from ${percent(dots[0].content)} to ${percent(dots[dots.length - 1].content)}.`;
 	if (!window) return spread;
-	return `${spread} ${count("inside")} of them lie inside the window of ${exactPercentRange(window[0], window[1])}, ${count("above")} above and ${count("below")} below.`;
+	return `${spread} ${count("inside")} of them lie inside the ${name} of ${exactPercentRange(window[0], window[1])}, ${count("above")} above and ${count("below")} below.`;
 }

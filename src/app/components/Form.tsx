@@ -16,7 +16,7 @@ export function Form({ onSave, once = false, label, children }: FormProps) {
 	const saving = useRef(false);
 	const [refusals, setRefusals] = useState(0);
 	useEffect(() => {
-		if (refusals > 0) form.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus();
+		if (refusals > 0) form.current?.querySelector<HTMLElement>("[aria-invalid=true], .fault[tabindex]")?.focus();
 	}, [refusals]);
 	async function save(event: Event): Promise<void> {
 		event.preventDefault();

@@ -1,6 +1,7 @@
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useMemo, useRef } from "preact/hooks";
 import { percent } from "../format";
 import { findingOf, type HistoryPoint, type Shown } from "../historyView";
+import { useMeasures } from "../useMeasures";
 import { bandPath, contentTicks, type Step, scale, stepPath, thinned, timeTicks } from "./chartScale";
 import { axisFor, type Side } from "./dotLayout";
 import "./HistoryChart.css";
@@ -206,20 +207,4 @@ function Key({ label, children }: { readonly label: string; readonly children: p
 			{label}
 		</li>
 	);
-}
-
-/** The room there is and the size of the letters, both in CSS pixels: text in the chart follows the system's text size. */
-function useMeasures(figure: { readonly current: HTMLElement | null }) {
-	const [measures, setMeasures] = useState({ width: 324, text: 15 });
-	useEffect(() => {
-		const element = figure.current;
-		if (!element || typeof ResizeObserver === "undefined") return;
-		const observer = new ResizeObserver(() => {
-			const root = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
-			setMeasures({ width: Math.max(240, Math.floor(element.clientWidth)), text: Math.round(root * 0.875) });
-		});
-		observer.observe(element);
-		return () => observer.disconnect();
-	}, []);
-	return measures;
 }

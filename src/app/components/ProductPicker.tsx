@@ -11,10 +11,11 @@ interface ProductPickerProps {
 	readonly recent: readonly Product[];
 	readonly chosen: Product;
 	readonly onChoose: (product: Product) => void;
+	readonly label?: string;
 }
 
 /** The last used products as buttons; all others, and one's own, behind one more tap. */
-export function ProductPicker({ recent, chosen, onChoose }: ProductPickerProps) {
+export function ProductPicker({ recent, chosen, onChoose, label = "What are you pumping?" }: ProductPickerProps) {
 	const chips = recent.some((product) => productKey(product) === productKey(chosen))
 		? recent.slice(0, 4)
 		: [chosen, ...recent.slice(0, 3)];
@@ -25,7 +26,7 @@ export function ProductPicker({ recent, chosen, onChoose }: ProductPickerProps) 
 	};
 	return (
 		<fieldset class="stack">
-			<legend class="label">What are you pumping?</legend>
+			<legend class="label">{label}</legend>
 			<div class="products">
 				{chips.map((product) => (
 					<button
@@ -50,7 +51,8 @@ export function ProductPicker({ recent, chosen, onChoose }: ProductPickerProps) 
 
 const groups = ["US", "EU", "AU", "BR", "any"] as const;
 
-function AllProducts({ onChoose }: { readonly onChoose: (product: Product) => void }) {
+/** Every fuel of the catalogue, and one's own. */
+export function AllProducts({ onChoose }: { readonly onChoose: (product: Product) => void }) {
 	return (
 		<div class="card">
 			{groups.map((sold) => (

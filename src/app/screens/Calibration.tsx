@@ -5,31 +5,18 @@ import type { Calibration, Car } from "../../domain/vehicle";
 import { usualBudget } from "../../domain/warnings";
 import { useApp, useAppState } from "../app";
 import {
-	budgets,
-	budgetWords,
-	type CalibrationForm,
-	calibrationFormOf,
-	emptyCalibration,
-	readCalibration,
-} from "../calibrationForm";
+	type CalibrationDraft,
+	calibrationDraftKey,
+	emptyCalibrationDraft,
+	readCalibrationDraft,
+} from "../calibrationDraft";
+import { budgets, budgetWords, readCalibration } from "../calibrationForm";
 import { flashEvent, flashedNow, isFact } from "../calibrations";
 import { CalibrationFields } from "../components/CalibrationFields";
 import { Check } from "../components/Check";
 import { Choice, type Option } from "../components/Choice";
 import { Form } from "../components/Form";
 import { useDraft } from "../useDraft";
-
-/** What is typed, and which calibration it changes. */
-interface Draft {
-	/** Null: a new one. */
-	readonly of: string | null;
-	/** The id it will have; stays through failures, so that a second try makes no second one. */
-	readonly id: string;
-	readonly form: CalibrationForm;
-	readonly lean: string;
-	readonly knock: string;
-	readonly flashed: boolean;
-}
 
 /** A new calibration, or another version of one. */
 export function CalibrationScreen({ id }: { readonly id: string | null }) {
@@ -71,9 +58,9 @@ interface CalibrationForCarProps {
 function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 	const { model, toasts, now } = useApp();
 	const first = car.calibrations.length === 0;
-	const key = `${car.id}/calibration`;
-	const empty = () => emptyDraft(model.newId(), old, first);
-	const { draft, change, leave } = useDraft<Draft>(key, (raw) => readDraft(raw, old), empty);
+	const key = calibrationDraftKey(car.id);
+	const empty = () => emptyCalibrationDraft(model.newId(), old, first);
+	const { draft, change, leave } = useDraft<CalibrationDraft>(key, (raw) => readCalibrationDraft(raw, old), empty);
 	const [refused, setRefused] = useState(false);
 	const [busy, setBusy] = useState(false);
 	if (!draft) return <p class="soft late">Opening the form…</p>;
@@ -88,7 +75,7 @@ function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 		setRefused(!read.ok);
 		return draft && read.ok ? saved(draft, read.value) : null;
 	}
-	async function saved(draft: Draft, fields: Omit<Calibration, "id">): Promise<boolean> {
+	async function saved(draft: CalibrationDraft, fields: Omit<Calibration, "id">): Promise<boolean> {
 		const calibration = calibrationOf(draft, fields, old);
 		leave(true);
 		setBusy(true);
@@ -126,6 +113,12 @@ function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 			<section class="card">
 				<h2>{old ? `Change “${old.name}”` : "A new calibration"}</h2>
 				{fact && <p>{factWords(inForce)}</p>}
+				{draft.proposedTo === form.to && (
+					<p role="note">
+						<strong>{`${form.to}\u00a0%`} as the upper edge is proposed from the fuel-system card.</strong> It is not
+						saved yet: your tuner decides.
+					</p>
+				)}
 				<CalibrationFields form={form} faults={faults} onChange={(form) => change({ ...draft, form })} />
 			</section>
 			<section class="card">
@@ -182,25 +175,8 @@ function factWords(inForce: boolean): string {
 		: "Its window was in force for a part of the log, and that part keeps it. What you save here is added to the list as a new version.";
 }
 
-function emptyDraft(id: string, old: Calibration | null, first: boolean): Draft {
-	return {
-		of: old?.id ?? null,
-		id,
-		form: old ? calibrationFormOf(old) : emptyCalibration,
-		lean: String(old?.leanBudget ?? usualBudget),
-		knock: String(old?.knockBudget ?? usualBudget),
-		flashed: first,
-	};
-}
-
-function readDraft(raw: unknown, old: Calibration | null): Draft | null {
-	const draft = raw as Partial<Draft> | null | undefined;
-	const mine = typeof draft?.id === "string" && draft.form && draft.of === (old?.id ?? null);
-	return mine ? (draft as Draft) : null;
-}
-
 /** What the fields say, with whatever else a newer version of the app may have put into the old one. */
-function calibrationOf(draft: Draft, fields: Omit<Calibration, "id">, old: Calibration | null): Calibration {
+function calibrationOf(draft: CalibrationDraft, fields: Omit<Calibration, "id">, old: Calibration | null): Calibration {
 	return {
 		...old,
 		...fields,

@@ -27,6 +27,24 @@ export function CarScreen() {
 					Reading the log…
 				</p>
 			)}
+			<section class="card" aria-label="The engine">
+				<h2>The engine</h2>
+				<a class="button wide" href="#/engine">
+					What the blend does, and the fuel system
+				</a>
+			</section>
+			<section class="card" aria-label="What the log tells">
+				<h2>What the log tells</h2>
+				<a class="button wide" href="#/places">
+					Places and their pumps
+				</a>
+				<a class="button wide" href="#/costs">
+					Costs and consumption
+				</a>
+				<a class="button wide" href="#/table">
+					Table of mixes
+				</a>
+			</section>
 			<CarDetails car={car} />
 			<Display />
 			<NotifyChoice />

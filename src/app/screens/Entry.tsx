@@ -1,8 +1,10 @@
 import { useState } from "preact/hooks";
+import type { LogEvent } from "../../domain/event";
 import type { VolumeUnit } from "../../domain/units";
 import type { AccountView } from "../../keeper/view";
 import { useAppState } from "../app";
 import { CorrectEntry } from "../components/CorrectEntry";
+import { CorrectReading } from "../components/CorrectReading";
 import { EntryEffect } from "../components/EntryEffect";
 import { Facts } from "../components/Facts";
 import { isCorrectable } from "../correctionForm";
@@ -58,8 +60,9 @@ function Told({ account, items, item }: ToldProps) {
 					</p>
 				)}
 				<h2>{item.isVoid ? <s>{words}</s> : words}</h2>
-				<Facts facts={factsOf(item, car)} />
+				<Facts facts={factsOf(item, car, unit)} />
 				<Fills item={item} account={account} unit={unit} />
+				<PlaceLink item={item} />
 				<p class="small soft">
 					{item.events.length === 1 ? "Id" : "Ids"}: {item.events.map(({ id }) => id).join(", ")}
 				</p>
@@ -72,6 +75,17 @@ function Told({ account, items, item }: ToldProps) {
 				</p>
 			)}
 		</>
+	);
+}
+
+/** To what is known of the pumps where it was. */
+function PlaceLink({ item: { events, isVoid } }: { readonly item: LogItem }) {
+	const place = events.flatMap((event) => ("place" in event && event.place !== undefined ? [event.place] : []))[0];
+	if (place === undefined || isVoid) return null;
+	return (
+		<a class="button wide" href={printRoute({ screen: "place", id: place })}>
+			What is known of {place}
+		</a>
 	);
 }
 
@@ -114,20 +128,17 @@ function Actions({ account, items, item }: ToldProps) {
 		if (done && location.hash === here) location.hash = "#/log";
 	}
 
-	if (correcting && isCorrectable(event)) {
-		return (
-			<CorrectEntry
-				event={event}
-				onClose={() => setCorrecting(false)}
-				onReplace={async (corrected) => {
-					const here = location.hash;
-					const done = await change([], [event.id], `The ${kind} is corrected.`, [corrected]);
-					if (done && location.hash === here) location.replace(printRoute({ screen: "entry", id: corrected.id }));
-					return done;
-				}}
-			/>
-		);
+	async function replace(corrected: LogEvent): Promise<boolean> {
+		const here = location.hash;
+		const done = await change([], [event.id], `The ${kind} is corrected.`, [corrected]);
+		if (done && location.hash === here) location.replace(printRoute({ screen: "entry", id: corrected.id }));
+		return done;
 	}
+
+	if (correcting && isCorrectable(event))
+		return <CorrectEntry event={event} onClose={() => setCorrecting(false)} onReplace={replace} />;
+	if (correcting && event.kind === "reading")
+		return <CorrectReading event={event} onClose={() => setCorrecting(false)} onReplace={replace} />;
 	return (
 		<section class="card" aria-label="Put it right">
 			<h2>Something wrong with it?</h2>
@@ -136,7 +147,7 @@ function Actions({ account, items, item }: ToldProps) {
 					Correct this stop
 				</a>
 			)}
-			{isCorrectable(event) && (
+			{(isCorrectable(event) || event.kind === "reading") && (
 				<button type="button" class="button main" onClick={() => setCorrecting(true)}>
 					Correct this {kind}
 				</button>

@@ -3,31 +3,36 @@ import type { LogEvent } from "../../domain/event";
 import { toLitres } from "../../domain/units";
 import type { Car } from "../../domain/vehicle";
 import { useAppState } from "../app";
-import { AmountBar } from "../components/AmountBar";
-import { GaugeField, gaugeWords } from "../components/GaugeField";
-import { Keypad } from "../components/Keypad";
-import { PlacePicker } from "../components/PlacePicker";
+import { AmountCard } from "../components/AmountCard";
+import { ArrivalFields } from "../components/ArrivalFields";
+import { PouredList } from "../components/PouredList";
 import { ProductPicker } from "../components/ProductPicker";
-import { WhenField } from "../components/WhenField";
-import { placesIn, productAfter, productsIn, usualProduct } from "../fillChoices";
+import { StopDetails } from "../components/StopDetails";
+import { lastOdometer, placesIn, productAfter, productsIn, usualProduct } from "../fillChoices";
 import {
 	type DraftPour,
 	draftOf,
+	emptyPour,
 	type FillDraft,
 	faultOf,
 	fillsOf,
 	inUnit,
 	mostLitres,
 	newDraft,
-	readDraft,
+	readFreshDraft,
 	stopOf,
 } from "../fillDraft";
-import { dateTime, exactVolume, volume } from "../format";
+import { asPlanned, backTo, guidedBy } from "../fillPlan";
+import { amountFault, saveWords } from "../fillWords";
+import { dateTime } from "../format";
 import { fillsOfStop, unitOf } from "../model";
+import { detailsFault } from "../stopDetails";
 import { productName } from "../text";
 import { useDraft } from "../useDraft";
+import { useNextPour } from "../useNextPour";
 import { usePreviewSource } from "../usePreview";
 import { useSaveStop } from "../useSaveStop";
+import { GuidedPour } from "./GuidedPour";
 import { LeanQuestion } from "./LeanQuestion";
 import { PreviewCard } from "./PreviewCard";
 import "./Fill.css";
@@ -71,21 +76,32 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 		change,
 		leave,
 		reset,
-	} = useDraft<FillDraft>(key, readDraft, () =>
-		correctedStop === null
-			? newDraft(model.newId, usualProduct(events), places[0] ?? null, unit)
-			: draftOf(fillsOfStop(events, correctedStop), unit, model.newId),
+	} = useDraft<FillDraft>(
+		key,
+		(raw) => readFreshDraft(raw, now()),
+		() =>
+			correctedStop === null
+				? newDraft(model.newId, usualProduct(events), places[0] ?? null, unit)
+				: draftOf(fillsOfStop(events, correctedStop), unit, model.newId),
 	);
 	const draft = stored && inUnit(stored, unit);
 	// The minute the form was opened serves all questions; the event gets the time of saving.
 	const [opened] = useState(now());
-	const preview = usePreviewSource(car.id, draft ? stopOf(draft, car.tank, unit, opened) : null);
+	const preview = usePreviewSource(car.id, draft ? stopOf(asPlanned(draft), car.tank, unit, opened) : null);
 	const then = correctedStop === null ? "#/tank" : "#/log";
 	const { saving, asking, save, dismiss } = useSaveStop({ car, unit, draftKey: key, change, leave, then });
+	const nextPour = useNextPour({ car, unit, draft: draft ?? null, change });
 	const [fault, setFault] = useState<string | null>(null);
 	const picker = useRef<HTMLDivElement>(null);
+	const onward = useRef<HTMLButtonElement>(null);
+	const begun = draft?.at ?? null;
+	const last = useMemo(
+		() => lastOdometer(events, begun === null ? opened : Date.parse(begun), draft?.instead ?? []),
+		[events, begun, opened],
+	);
 	if (!draft) return <p class="soft">Opening the form…</p>;
 
+	const guided = guidedBy(draft);
 	const open = draft.pours[draft.pours.length - 1];
 	const settled = draft.pours.slice(0, -1);
 	const most = mostLitres(car.tank);
@@ -95,24 +111,30 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 
 	function changeOpen(part: Partial<DraftPour>): void {
 		setFault(null);
-		if (draft) change({ ...draft, pours: [...settled, { ...open, ...part }] });
+		// With another amount more may fit than was said.
+		const plan = draft?.plan && guided?.step === 0 ? { ...draft.plan, rest: null } : (draft?.plan ?? null);
+		if (draft) change({ ...draft, plan, pours: [...settled, { ...open, ...part }] });
 	}
-	function addProduct(): void {
+	/** What takes something off the screen can be undone. */
+	function changeUndoably(next: FillDraft, words: string): void {
+		if (!draft) return;
+		const before = draft;
+		setFault(null);
+		change(next);
+		toasts.show(words, { label: "Undo", run: () => change(before) });
+	}
+	async function goOn(): Promise<void> {
 		if (!draft) return;
 		if (openFault !== null) {
 			setFault(amountFault(openFault, most, unit));
 			return;
 		}
-		const product = productAfter(events, open.product);
-		const pours = [...settled, open, { id: model.newId(), product, typed: "", toClick: false }];
-		change({ ...draft, pours });
+		if (guided) {
+			if (!(await nextPour.next(guided))) return;
+		} else {
+			change({ ...draft, pours: [...draft.pours, emptyPour(model.newId(), productAfter(events, open.product))] });
+		}
 		picker.current?.scrollIntoView?.({ block: "start" });
-	}
-	function takeOut(pour: DraftPour): void {
-		if (!draft) return;
-		const before = draft;
-		change({ ...draft, pours: draft.pours.filter(({ id }) => id !== pour.id) });
-		toasts.show(`${productName(pour.product)} is out of this stop.`, { label: "Undo", run: () => change(before) });
 	}
 	function startOver(): void {
 		if (!draft) return;
@@ -127,6 +149,8 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 			setFault(`“${productName(unusable.product)}” above has an amount that can’t be saved: take it out or mend it.`);
 		} else if (openFault !== null && !(openFault === "empty" && settled.length > 0)) {
 			setFault(amountFault(openFault, most, unit));
+		} else if (detailsFault(draft, unit)) {
+			setFault("The odometer or a price above can’t be saved: mend it, or leave it empty.");
 		} else {
 			save(draft, agreed);
 		}
@@ -139,88 +163,77 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 					You are correcting the stop of {dateTime(draft.at ?? "")}. The old entries stay in the log as void.
 				</p>
 			)}
-			<details class="card">
-				<summary>
-					{draft.place ?? "Place not named"}
-					{draft.at === null ? "" : `, ${dateTime(draft.at)}`}
-				</summary>
-				<div class="stack">
-					<PlacePicker places={places} chosen={draft.place} onChoose={(place) => change({ ...draft, place })} />
-					<WhenField value={draft.at} now={now()} onChange={(at) => change({ ...draft, at })} />
-				</div>
-			</details>
-			<details class="card">
-				<summary>
-					{draft.gauge === null
-						? "Gauge before filling: not looked"
-						: `Gauge before filling: ${gaugeWords(draft.gauge)}`}
-				</summary>
-				<GaugeField
-					label="Fuel gauge before filling"
-					hint="What was left decides how far this fill moves the blend: a look narrows the dots."
-					value={draft.gauge}
-					onChange={(gauge) => change({ ...draft, gauge })}
-				/>
-			</details>
-			{settled.map((pour, i) => (
-				<div class="card row between" key={pour.id}>
-					<p>
-						{i + 1}. {exactVolume(toLitres(Number(pour.typed.replace(",", ".")) || 0, unit), unit)} of “
-						{productName(pour.product)}”
-					</p>
-					<button type="button" class="button" onClick={() => takeOut(pour)}>
-						Take out
-					</button>
-				</div>
-			))}
+			<ArrivalFields draft={draft} places={places} now={now()} onChange={change} />
+			{!guided && correctedStop === null && car.calibrations.length > 0 && (
+				<a class="button wide" href="#/plan">
+					How much of each?
+				</a>
+			)}
+			<PouredList
+				pours={settled}
+				unit={unit}
+				planned={draft.plan?.ids ?? []}
+				onTakeOut={({ id, product }) =>
+					changeUndoably(
+						{ ...draft, pours: draft.pours.filter((pour) => pour.id !== id) },
+						`${productName(product)} is out of this stop.`,
+					)
+				}
+				onBack={({ id }) => changeUndoably(backTo(draft, id), "Back to the first product.")}
+			/>
 			<div ref={picker} class="picker">
-				<ProductPicker recent={products} chosen={open.product} onChoose={(product) => changeOpen({ product })} />
+				{guided ? (
+					<GuidedPour
+						guided={guided}
+						open={open}
+						amount={amount}
+						poured={ready.find(({ id }) => id === guided.plan.ids[0])?.litres ?? 0}
+						unit={unit}
+						onTake={(typed) => {
+							changeOpen({ typed });
+							onward.current?.scrollIntoView?.({ block: "end" });
+						}}
+						onLeave={() => changeUndoably({ ...draft, plan: null }, "The plan is left; what is poured stays.")}
+					/>
+				) : (
+					<ProductPicker recent={products} chosen={open.product} onChoose={(product) => changeOpen({ product })} />
+				)}
 			</div>
 			<PreviewCard source={preview} unit={unit} />
-			<div class="card">
-				<div class="amount">
-					<label for="amount">
-						{settled.length > 0 ? `Amount ${settled.length + 1}` : "Amount"}, {unit}
-					</label>
-					<input
-						id="amount"
-						class="number"
-						inputMode="none"
-						autocomplete="off"
-						placeholder="0"
-						value={open.typed}
-						aria-invalid={fault !== null}
-						aria-describedby={fault === null ? undefined : "amount-fault"}
-						onInput={(event) => changeOpen({ typed: event.currentTarget.value })}
-					/>
-				</div>
-				{fault === null && openFault === "tooLarge" && <p class="fault">{amountFault("tooLarge", most, unit)}</p>}
-				<AmountBar
-					source={preview}
-					amount={amount}
-					most={most}
-					unit={unit}
-					onSlide={(typed) => changeOpen({ typed })}
-				/>
-				<Keypad value={open.typed} label="the amount" onChange={(typed) => changeOpen({ typed })} />
-				<button
-					type="button"
-					class="button wide"
-					aria-pressed={open.toClick}
-					onClick={() => changeOpen({ toClick: !open.toClick })}
-				>
-					{open.toClick ? "✓ Filled to the first click" : "Filled to the first click?"}
-				</button>
-				<button type="button" class="button wide" onClick={addProduct}>
-					A second product at this stop
-				</button>
-			</div>
+			<AmountCard
+				pour={open}
+				label={settled.length > 0 ? `Amount ${settled.length + 1}` : "Amount"}
+				amount={amount}
+				most={most}
+				unit={unit}
+				source={guided?.next ? null : preview}
+				refused={fault !== null}
+				fault={fault === null && openFault === "tooLarge" ? amountFault("tooLarge", most, unit) : null}
+				onChange={changeOpen}
+			>
+				{!guided && (
+					<button type="button" class="button wide" onClick={goOn}>
+						A second product at this stop
+					</button>
+				)}
+			</AmountCard>
+			<StopDetails draft={draft} unit={unit} currency={car.currency} last={last} now={now()} onChange={change} />
 			{fault !== null && (
 				<p class="fault" id="amount-fault" role="alert">
 					{fault}
 				</p>
 			)}
-			<button type="button" class="button main" aria-disabled={saving} onClick={() => trySave(false)}>
+			{guided?.next && (
+				<button ref={onward} type="button" class="button main" aria-disabled={nextPour.asking} onClick={goOn}>
+					{nextPour.asking ? "Reckoning…" : `Next product: ${productName(guided.next.product)}`}
+				</button>
+			)}
+			<button
+				type="button"
+				class={guided?.next ? "button wide" : "button main"}
+				aria-disabled={saving}
+				onClick={() => trySave(false)}
+			>
 				{saving
 					? "Saving…"
 					: saveWords(
@@ -240,33 +253,13 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 					Leave the stop as it was
 				</button>
 			)}
-			{(ready.length > 0 || draft.at !== null || draft.gauge !== null) && correctedStop === null && (
-				<button type="button" class="button wide" onClick={startOver}>
-					Start this form over
-				</button>
-			)}
+			{(ready.length > 0 || draft.at !== null || draft.gauge !== null || draft.plan !== null) &&
+				correctedStop === null && (
+					<button type="button" class="button wide" onClick={startOver}>
+						Start this form over
+					</button>
+				)}
 			{asking && <LeanQuestion preview={asking} unit={unit} onBack={dismiss} onSave={() => trySave(true)} />}
 		</>
 	);
-}
-
-function saveWords(amounts: readonly number[], unit: Parameters<typeof volume>[1]): string {
-	return amounts.length === 0 ? "Save" : `Save ${amounts.map((litres) => exactVolume(litres, unit)).join(" + ")}`;
-}
-
-function amountFault(
-	fault: NonNullable<ReturnType<typeof faultOf>>,
-	most: number,
-	unit: Parameters<typeof volume>[1],
-): string {
-	switch (fault) {
-		case "empty":
-			return "How much was pumped? Type the amount as the pump shows it.";
-		case "notANumber":
-			return "This is not a number: use digits and one point or comma.";
-		case "tooSmall":
-			return "The amount must be more than nothing.";
-		case "tooLarge":
-			return `This tank cannot hold more than ${volume(most, unit)}: check the amount, the unit and the tank’s capacity under Car.`;
-	}
 }

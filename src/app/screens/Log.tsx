@@ -97,6 +97,9 @@ function Told({ account }: { readonly account: AccountView }) {
 					<HistoryTable shown={shown} />
 				</section>
 			)}
+			<a class="button wide" href="#/costs">
+				What it cost
+			</a>
 			{voids > 0 && (
 				<button
 					type="button"

@@ -1,3 +1,5 @@
+import type { ComponentType } from "preact";
+import { useState } from "preact/hooks";
 import { lineDistanceKm, lineVolumeL, mixingMinutes } from "../../domain/delay";
 import { type Verdict, verdictOf, warningsFor } from "../../domain/warnings";
 import type { TankNow } from "../../keeper/view";
@@ -6,6 +8,7 @@ import { DotPlot } from "../components/DotPlot";
 import { WarningCard } from "../components/WarningCard";
 import { eventWords } from "../eventWords";
 import { ago, inTwenty, percent, percentRange, volume, volumeRange } from "../format";
+import { later } from "../later";
 import { mendWords } from "../mendWords";
 import { unitOf } from "../model";
 import { cautions, freshWords, verdictWords } from "../text";
@@ -60,7 +63,11 @@ export function TankScreen() {
 					mend={i === 0 && "severity" in warning ? mending : null}
 				/>
 			))}
-			{!calibration && (
+			{calibration ? (
+				<a class="button main" href="#/plan">
+					What to pump
+				</a>
+			) : (
 				<a class="button wide" href="#/calibration">
 					Enter the calibration
 				</a>
@@ -72,12 +79,17 @@ export function TankScreen() {
 					{changeWords(state.now)}
 				</p>
 				{last.kind === "fill" && <Reaching unit={unit} />}
+				<a class="button wide" href="#/measure">
+					Enter a measurement
+				</a>
 			</section>
 			{state.working !== null && (
 				<p class="soft late" role="status">
 					Reckoning the log anew: {Math.floor(state.working * 100)} % done. What you see is from before.
 				</p>
 			)}
+			<Unfolding summary="What would settle it?" what={TankAdvice} />
+			<Unfolding summary="How far it goes" what={RunningFacts} />
 			<details class="card">
 				<summary>What the labels allow</summary>
 				<p>
@@ -107,6 +119,25 @@ export function TankScreen() {
 				</ul>
 			</details>
 		</>
+	);
+}
+
+const TankAdvice = later(async () => (await import("../components/MeasureAdvice")).TankAdvice);
+const RunningFacts = later(async () => (await import("../components/RunningFacts")).RunningFacts);
+
+interface UnfoldingProps {
+	readonly summary: string;
+	/** Loaded and reckoned once it is opened. */
+	readonly what: ComponentType;
+}
+
+function Unfolding({ summary, what: What }: UnfoldingProps) {
+	const [open, setOpen] = useState(false);
+	return (
+		<details class="card" onToggle={(event) => setOpen(event.currentTarget.open)}>
+			<summary>{summary}</summary>
+			{open && <What />}
+		</details>
 	);
 }
 

@@ -20,6 +20,7 @@ import {
 } from "./constants";
 import { type Draws, drawsFor } from "./draws";
 import { lawfulClick, lawfulFill, lawfulGauge, lawfulGoOn, lawfulOpen, lawfulStart } from "./lawful";
+import { odometerSaid, withoutLeg } from "./leg";
 import { deliver, sample } from "./pump";
 import { chanceOf, weighed } from "./reading";
 import { effectiveShare, fittingSize, largeSample, prepared } from "./resample";
@@ -30,7 +31,9 @@ export type Surprise =
 	/** A reading of the content that had less than this chance. */
 	| { readonly kind: "disagrees"; readonly chance: number }
 	/** What was said of the level cannot be: it was left out of the account. */
-	| { readonly kind: "impossibleLevel" };
+	| { readonly kind: "impossibleLevel" }
+	/** The distance since the stop before cannot be: the odometer was left out of the account. */
+	| { readonly kind: "impossibleDistance" };
 
 export interface Absorbed {
 	readonly belief: Belief;
@@ -51,6 +54,8 @@ export function initialBelief(carId: string, tank: Tank, size = largeSample): Be
 		capacityFactor,
 		biasMean: new Float32Array(size),
 		biasVariance: gaugeBiasSd ** 2,
+		consumption: null,
+		odometer: null,
 		weight: new Float32Array(size).fill(1),
 		order: ascending(content),
 		areas: new Map(),
@@ -90,7 +95,7 @@ function start(belief: Belief, event: StartEvent, tank: Tank, draws: Draws): Abs
 	const content = "range" in contents ? rectangular(contents.range, draws) : bell(contents.value, contents.sd, draws);
 	const range = "range" in contents ? contents.range : around(contents.value, lawfulSds * contents.sd);
 	const lawful = lawfulStart(range, tank.capacityL, gauge, gaugeSd);
-	const fresh: Belief = { ...belief, content, order: ascending(content), bought: new Set(), lawful };
+	const fresh: Belief = { ...belief, content, order: ascending(content), odometer: null, bought: new Set(), lawful };
 	if (gauge === undefined) {
 		return { belief: { ...fresh, level: anyLevel(capacityFactor, tank, draws), stop: null }, surprise: null };
 	}
@@ -109,16 +114,31 @@ function fill(before: Belief, event: FillEvent, tank: Tank, draws: Draws): Absor
 	return closed(clicked, tank, draws, belief);
 }
 
-/** At the pump, nothing poured yet: the stop is open, the gauge was noted, and the pump's fuel is drawn. */
+/** At the pump, nothing poured yet: the stop is open, odometer and gauge were noted, and the pump's fuel is drawn. */
 export function arrivedAt(before: Belief, event: Omit<FillEvent, "litres" | "toClick">, tank: Tank, draws: Draws) {
-	const { capacityL, gaugeSd = defaultGaugeSd } = tank;
-	let belief = atStop(before, event.stop);
-	if (event.gauge !== undefined && belief.stop.gauge === null) {
-		const lawful = lawfulGauge(belief.lawful, event.gauge, gaugeSd, capacityL);
-		belief = { ...gaugeSaid(belief, event.gauge, gaugeSd, capacityL), lawful };
-	}
+	const belief = stoppedAt(before, event, tank);
 	const { belief: served, delivered } = deliver(belief, event.product, event.place, instant(event.at), draws);
 	return { belief: { ...served, stop: belief.stop } satisfies AtStop, delivered };
+}
+
+/** The stop open, and odometer and gauge noted if they were not yet. */
+export function stoppedAt(
+	before: Belief,
+	{ stop, gauge, odometerKm }: Pick<FillEvent, "stop" | "gauge" | "odometerKm">,
+	tank: Tank,
+): AtStop {
+	const { capacityL, gaugeSd = defaultGaugeSd } = tank;
+	const belief = driven(atStop(before, stop), odometerKm, stop);
+	if (gauge === undefined || belief.stop.gauge !== null) return belief;
+	return {
+		...gaugeSaid(belief, gauge, gaugeSd, capacityL),
+		lawful: lawfulGauge(belief.lawful, gauge, gaugeSd, capacityL),
+	};
+}
+
+/** The odometer noted. Its draws are apart from the event's own, which stay what they are without it. */
+function driven(belief: AtStop, odometerKm: number | undefined, id: string): AtStop {
+	return odometerKm === undefined ? belief : odometerSaid(belief, odometerKm, seedsFor(`${id} leg`));
 }
 
 /** True litres behind what the dispenser showed. */
@@ -144,23 +164,29 @@ function atStop(belief: Belief, id: string): AtStop {
 function level(before: Belief, event: LevelEvent, tank: Tank, draws: Draws): Absorbed {
 	const { capacityL, gaugeSd = defaultGaugeSd } = tank;
 	const lawful = lawfulGauge(lawfulOpen(before.lawful), event.gauge, gaugeSd, capacityL);
-	const opened = openStop({ ...before, lawful }, null, true, before.level);
+	const opened = driven(openStop({ ...before, lawful }, null, true, before.level), event.odometerKm, event.id);
 	return closed(gaugeSaid(opened, event.gauge, gaugeSd, capacityL), tank, draws);
 }
 
 /**
- * Settles a stop. What cannot be, or hardly any particle can explain, is left out and said to be so: at best a click alone,
- * where the stop without it is given.
+ * Settles a stop. What cannot be, or hardly any particle can explain, is left out and said to be so: at best the odometer
+ * alone, then a click alone, where the stop without it is given.
  */
 export function closed(belief: AtStop, tank: Tank, draws: Draws, unclicked?: AtStop): Absorbed {
-	const possible = settled(belief, tank.capacityL, draws);
-	if (possible && effectiveShare(possible.weight) >= leastExplained * effectiveShare(belief.weight)) {
-		return { belief: possible, surprise: null };
-	}
+	const possible = explained(belief, tank, draws);
+	if (possible) return { belief: possible, surprise: null };
+	const undriven = belief.stop.leg && explained(withoutLeg(belief), tank, draws);
+	if (undriven) return { belief: undriven, surprise: { kind: "impossibleDistance" } };
 	const left = unclicked
 		? closed(unclicked, tank, draws).belief
 		: (settled(unsaid(belief), tank.capacityL, draws) ?? belief);
 	return { belief: left, surprise: { kind: "impossibleLevel" } };
+}
+
+function explained(belief: AtStop, tank: Tank, draws: Draws): AtStop | null {
+	const possible = settled(belief, tank.capacityL, draws);
+	const enough = leastExplained * effectiveShare(belief.weight);
+	return possible && effectiveShare(possible.weight) >= enough ? possible : null;
 }
 
 function reading(before: Belief, event: ReadingEvent, draws: Draws): Absorbed {

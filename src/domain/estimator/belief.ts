@@ -30,6 +30,10 @@ export interface Belief {
 	readonly biasMean: Column;
 	/** Variance of the same, alike in all particles. */
 	readonly biasVariance: number;
+	/** What the car burns, L of pure gasoline per km; null until a leg was measured. */
+	readonly consumption: Column | null;
+	/** Odometer where the last burning ended, km; null: not given, `unusable`: no leg can be measured from there. */
+	readonly odometer: number | "unusable" | null;
 	/** Relative weight, zero or more. */
 	readonly weight: Column;
 	/** Particles in ascending order of content. */

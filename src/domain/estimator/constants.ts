@@ -15,6 +15,14 @@ export const dispenserSd = 0.0025;
 /** Contents of a tank nobody can vouch for: nothing sold for cars with flex-fuel labels in use holds more (common practice). */
 export const unknownContents = [0, 0.85] as const;
 
+/** Fuel burned, L of pure gasoline per km: median of what cars need, and spread of its logarithm (common practice). */
+export const usualConsumption = 0.09;
+export const consumptionLogSd = 0.4;
+/** Change of the car's consumption from one measured leg to the next, driver and season, relative (common practice). */
+export const consumptionDriftSd = 0.03;
+/** Spread of what one leg burns around that, town or motorway, relative (common practice). */
+export const legSpread = 0.12;
+
 /** Drift of an area's level, share of the product's range per square root of a day (common practice). */
 export const areaDriftPerRootDay = 0.01;
 /** Spread of a place's offset, share of the product's range (common practice; SAE 2013-01-9071: 88 to 95 % in range). */
@@ -29,7 +37,8 @@ export const disagreementChance = 0.01;
 
 /**
  * What is said of the level cannot be if less than this share of the sample explains it (common practice): a fill that was
- * not entered, a nozzle that clicked early. Of ten thousand simulated fills the hardest left nine times as much.
+ * not entered, a nozzle that clicked early. Of ten thousand simulated fills the hardest left nine times as much. A distance
+ * cannot be if it makes all else that is said of the level less likely by this factor.
  */
 export const leastExplained = 0.002;
 

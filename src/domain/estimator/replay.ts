@@ -24,8 +24,11 @@ export interface Account {
 	readonly calibration: Calibration | null;
 }
 
-/** Raised whenever the same log gives other numbers than before: old checkpoints are then worth nothing. */
-const modelVersion = 1;
+/**
+ * Raised whenever the same log gives other numbers than before: old checkpoints are then worth nothing. 2: odometers count, in
+ * logs that have them; all others give the same numbers as under 1.
+ */
+const modelVersion = 2;
 
 export function openAccount(car: Car): Account {
 	return {

@@ -67,6 +67,7 @@ function drawn(belief: Belief, size: number, seeds: Seeds): Belief {
 		content: pick(belief.content),
 		capacityFactor: pick(belief.capacityFactor),
 		biasMean: pick(belief.biasMean),
+		consumption: belief.consumption && pick(belief.consumption),
 		weight: new Float32Array(size).fill(1),
 		order: ranks,
 		areas: pickAll(belief.areas),
@@ -82,6 +83,11 @@ function drawn(belief: Belief, size: number, seeds: Seeds): Belief {
 			saidPrecision: pick(stop.saidPrecision),
 			saidFactor: pick(stop.saidFactor),
 			counted: pick(stop.counted),
+			legStart: stop.legStart && { ...stop.legStart, level: pick(stop.legStart.level) },
+			leg: stop.leg && {
+				expected: pick(stop.leg.expected),
+				consumptionBefore: stop.leg.consumptionBefore && pick(stop.leg.consumptionBefore),
+			},
 		},
 	};
 

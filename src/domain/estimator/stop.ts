@@ -5,8 +5,9 @@
  */
 import { exp, normalChance, normalQuantile } from "../elementary";
 import { ascending, type Belief, type Column, reweighted } from "./belief";
-import { overfillLimit } from "./constants";
+import { leastExplained, legSpread, overfillLimit } from "./constants";
 import type { Draws } from "./draws";
+import { type Leg, type LegStart, withoutLeg } from "./leg";
 
 export interface StopMemory {
 	/** The stop's id; null for a level noted between stops and for the start of an account. */
@@ -25,6 +26,10 @@ export interface StopMemory {
 	readonly saidMean: Column;
 	readonly saidPrecision: Column;
 	readonly saidFactor: Float64Array;
+	/** Where and with how much the burning before this stop began; null where the odometer was not given there. */
+	readonly legStart: LegStart | null;
+	/** What the distance from there says, kept apart so that it can be taken back. */
+	readonly leg: Leg | null;
 	/** How well particles explain what was said, as far as their weights already tell. */
 	readonly counted: Float64Array;
 	/** False once what was said proved impossible: the tank then holds whatever was poured. */
@@ -38,8 +43,10 @@ export type AtStop = Belief & { readonly stop: StopMemory };
 
 /** Starts a stop: the level before it lies between nothing and `levelBound`, or is just that if nothing was burned. */
 export function openStop(belief: Belief, id: string | null, burned: boolean, levelBound: Column): AtStop {
+	const { odometer } = belief;
 	return {
 		...belief,
+		odometer: burned ? null : odometer,
 		stop: {
 			id,
 			burned,
@@ -50,6 +57,11 @@ export function openStop(belief: Belief, id: string | null, burned: boolean, lev
 			poured: zeros(belief),
 			pouredEthanol: zeros(belief),
 			...nothingSaid(belief),
+			legStart:
+				burned && typeof odometer === "number"
+					? { km: odometer, level: levelBound, look: belief.stop?.id === null }
+					: null,
+			leg: null,
 			limited: true,
 		},
 	};
@@ -57,8 +69,14 @@ export function openStop(belief: Belief, id: string | null, burned: boolean, lev
 
 /** The stop with all that was said about its level forgotten, even that it must fit. */
 export function unsaid(belief: AtStop): AtStop {
-	const { stop } = belief;
-	return { ...belief, stop: { ...stop, ...nothingSaid(belief), counted: stop.counted, limited: false } };
+	const left = withoutLeg(belief);
+	const { stop } = left;
+	// From a level that is not to be trusted no leg can be measured either.
+	return {
+		...left,
+		odometer: "unusable",
+		stop: { ...stop, ...nothingSaid(belief), counted: stop.counted, limited: false },
+	};
 }
 
 /** The stop with its level before taken as now believed: once the content was read, level and content no longer move apart. */
@@ -66,9 +84,9 @@ export function frozen(belief: AtStop): AtStop {
 	const { stop } = belief;
 	const before = new Float32Array(stop.poured.length);
 	for (let i = 0; i < before.length; i++) before[i] = Math.max(0, belief.level[i] - stop.poured[i]);
-	const { contentBefore, poured, pouredEthanol } = stop;
+	const { contentBefore, poured, pouredEthanol, legStart, limited } = stop;
 	const now = openStop(belief, stop.id, false, before);
-	return { ...now, stop: { ...now.stop, contentBefore, poured, pouredEthanol, limited: stop.limited } };
+	return { ...now, stop: { ...now.stop, contentBefore, poured, pouredEthanol, legStart, limited } };
 }
 
 function zeros(belief: Belief): Column {
@@ -141,7 +159,8 @@ function bell(distance: number, precision: number): number {
 
 /**
  * Draws level, content and gauge bias afresh from all that was said at this stop so far, and weighs the particles by it.
- * Null where none can explain it: more poured than any such tank holds, or a reading beyond all spread.
+ * Null where none can explain it: more poured than any such tank holds, a reading beyond all spread, or a distance that
+ * makes the rest far less likely than it was without.
  */
 export function settled(belief: AtStop, capacityL: number, draws: Draws): AtStop | null {
 	const { stop, capacityFactor } = belief;
@@ -151,15 +170,26 @@ export function settled(belief: AtStop, capacityL: number, draws: Draws): AtStop
 	const [counted, factor] = [new Float64Array(size), new Float64Array(size)];
 	const gain = gauge ? biasVarianceBefore / (biasVarianceBefore + gauge.sd * gauge.sd) : 0;
 	const u = draws.uniforms();
-	const drawn = { before: 0, chance: 0 };
+	const [drawn, undriven] = [
+		{ before: 0, chance: 0 },
+		{ before: 0, chance: 0 },
+	];
+	const said = { mean: 0, precision: 0, factor: 1 };
+	const likelihood = { driven: 0, undriven: 0 };
 	for (let i = 0; i < size; i++) {
 		const capacity = capacityL * capacityFactor[i];
 		const added = stop.poured[i];
 		const room = stop.limited ? overfillLimit * capacity - added : Infinity;
-		drawBefore(drawn, stop.burned, stop.levelBound[i], room, stop.saidMean[i], stop.saidPrecision[i], u[i]);
+		saidOf(said, stop, i);
+		drawBefore(drawn, stop.burned, stop.levelBound[i], room, said.mean, said.precision, u[i]);
 		const { before } = drawn;
-		counted[i] = drawn.chance * stop.saidFactor[i];
+		counted[i] = drawn.chance * said.factor;
 		factor[i] = stop.counted[i] > 0 ? counted[i] / stop.counted[i] : 0;
+		if (stop.leg && stop.counted[i] > 0) {
+			drawBefore(undriven, stop.burned, stop.levelBound[i], room, stop.saidMean[i], stop.saidPrecision[i], u[i]);
+			likelihood.driven += belief.weight[i] * factor[i];
+			likelihood.undriven += (belief.weight[i] * undriven.chance * stop.saidFactor[i]) / stop.counted[i];
+		}
 		level[i] = before + added;
 		content[i] =
 			level[i] > 0
@@ -167,6 +197,7 @@ export function settled(belief: AtStop, capacityL: number, draws: Draws): AtStop
 				: stop.contentBefore[i];
 		if (gauge) biasMean[i] = stop.biasBefore[i] + gain * (gauge.value - before / capacity - stop.biasBefore[i]);
 	}
+	if (stop.leg && !(likelihood.driven >= leastExplained * likelihood.undriven)) return null;
 	const weight = reweighted(belief.weight, factor);
 	if (!weight) return null;
 	const biasVariance = biasVarianceBefore * (1 - gain);
@@ -180,6 +211,31 @@ export function settled(belief: AtStop, capacityL: number, draws: Draws): AtStop
 		order: ascending(content),
 		stop: { ...stop, counted },
 	};
+}
+
+/** A burning of less is none, L: sums of levels are rounded to about as much. */
+const leastBurned = 1e-6;
+
+/** Writes into `said` all that one particle is told of its level before: the bells of gauge and click, and that of the leg. */
+function saidOf(said: { mean: number; precision: number; factor: number }, stop: StopMemory, i: number): void {
+	const { leg, legStart, saidMean, saidPrecision, saidFactor } = stop;
+	said.mean = saidMean[i];
+	said.precision = saidPrecision[i];
+	said.factor = saidFactor[i];
+	if (!leg || !legStart) return;
+	const expected = leg.expected[i];
+	if (!(expected > leastBurned)) {
+		said.factor = 0;
+		return;
+	}
+	const mean = legStart.level[i] - expected;
+	const precision = 1 / (legSpread * expected) ** 2;
+	const both = said.precision + precision;
+	if (said.precision > 0) said.factor *= bell(mean - said.mean, (said.precision * precision) / both);
+	said.mean = (said.mean * said.precision + mean * precision) / both;
+	said.precision = both;
+	// This bell stands in the place of "anything down to nothing", whose density is one over the level it fell from.
+	said.factor *= legStart.level[i];
 }
 
 /** Writes into `drawn` one particle's level before the first fill, at u of its distribution, and what speaks for it. */

@@ -82,6 +82,8 @@ export interface Plan {
 /** Why nothing can be planned as asked. */
 export type Unplannable =
 	| { readonly code: "nothingOnSale" }
+	/** Asked for less than the dispenser sells, or for nothing; `least` is what it sells, L. */
+	| { readonly code: "tooLittle"; readonly least: Litres }
 	/** Asked for more than surely fits; `room` is what does, L. */
 	| { readonly code: "doesNotFit"; readonly room: Litres }
 	/** The tank is as full as it gets, or what still fits is less than the dispenser sells. */

@@ -5,6 +5,7 @@ import { type Estimate, levelOf } from "../../../src/domain/estimator/estimate";
 import { replay } from "../../../src/domain/estimator/replay";
 import { countingEvents, type LogEvent, type TankReading } from "../../../src/domain/event";
 import { contentRange } from "../../../src/domain/quantity";
+import { runningOf } from "../../../src/domain/running";
 import { absurdLogs, believableLogs, contentRanges, type SmallLog } from "../../helpers/arbitraries";
 import { aTankReading } from "../../helpers/logs";
 import { quickReplay } from "../../helpers/quickReplay";
@@ -53,6 +54,42 @@ describe("A replay", () => {
 				expect(entriesOf(log, counting)).toMatchObject(entriesOf(log, counting.slice(0, cut)));
 			}),
 			few,
+		);
+	});
+});
+
+describe("An odometer", () => {
+	/** The log with all odometers dropped but, if there is one, the n-th. */
+	const withOdometers = ({ events }: SmallLog, kept: number): LogEvent[] => {
+		const noted = events.filter((event) => "odometerKm" in event);
+		return events.map((event) => {
+			if (!("odometerKm" in event) || event === noted[kept]) return event;
+			const { odometerKm: _, ...rest } = event;
+			return rest;
+		});
+	};
+
+	test("that is the only one of a log changes nothing, to the last bit", () => {
+		fc.assert(
+			fc.property(logAndNumber, ([log, n]) => {
+				const alone = entriesOf(log, withOdometers(log, n % log.events.length));
+				const none = entriesOf(log, withOdometers(log, -1));
+				expect(Object.values(alone).map(({ estimate, surprise }) => [estimate, surprise])).toEqual(
+					Object.values(none).map(({ estimate, surprise }) => [estimate, surprise]),
+				);
+			}),
+			{ numRuns: 2 * few.numRuns },
+		);
+	});
+
+	test("never moves the lawful range", () => {
+		const lawful = (log: SmallLog, events: readonly LogEvent[]) =>
+			[...quickReplay(log.car, events, 16)].map(({ estimate: { lawfulLow, lawfulHigh } }) => [lawfulLow, lawfulHigh]);
+		fc.assert(
+			fc.property(believableLogs(4), (log) => {
+				expect(lawful(log, log.events)).toEqual(lawful(log, withOdometers(log, -1)));
+			}),
+			many,
 		);
 	});
 });
@@ -161,6 +198,10 @@ function soundOnSmall({ car, events }: SmallLog): void {
 		expectSound(estimate);
 		const level = levelOf(belief);
 		expectRising([0, level.low, level.median, level.high]);
+		for (const { low, median, high } of Object.values(runningOf(belief) ?? {})) {
+			expectRising([0, low, median, high]);
+			expect(high).toBeLessThan(Infinity);
+		}
 		expect(level.high).toBeLessThan(Infinity);
 		if (surprise?.kind === "disagrees") expect(surprise.chance >= 0 && surprise.chance < 0.01).toBe(true);
 	}

@@ -1,7 +1,7 @@
-import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
 import { type Account, advanced, fingerprints, openAccount, replay } from "../../../src/domain/estimator/replay";
 import { countingEvents, type LogEvent } from "../../../src/domain/event";
+import { bitsOf } from "../../helpers/bitsOf";
 import { aCalibration, aCar, aFill, aFlash, aLog, aPumpReading, aStart, aTankReading, aVoid } from "../../helpers/logs";
 
 const { car, events } = aLog();
@@ -86,12 +86,3 @@ describe("fingerprints(…)", () => {
 		for (const one of others) expect(Number.isSafeInteger(one)).toBe(true);
 	});
 });
-
-/** A digest of everything an account holds. */
-function bitsOf(account: unknown): string {
-	const plain = JSON.stringify(account, (_key, value) => {
-		if (value instanceof Map) return [...value];
-		return ArrayBuffer.isView(value) ? Buffer.from(value.buffer).toString("base64") : value;
-	});
-	return createHash("sha256").update(plain).digest("hex");
-}

@@ -1,0 +1,62 @@
+import type { ComponentChildren } from "preact";
+import type { VolumeUnit } from "../../domain/units";
+import type { DraftPour } from "../fillDraft";
+import type { PreviewSource } from "../usePreview";
+import { AmountBar } from "./AmountBar";
+import { Keypad } from "./Keypad";
+
+interface AmountCardProps {
+	readonly pour: DraftPour;
+	readonly label: string;
+	/** L; 0 while nothing usable is typed. */
+	readonly amount: number;
+	/** End of the scale, L. */
+	readonly most: number;
+	readonly unit: VolumeUnit;
+	/** Null: the ruler would mislead, for more is to come. */
+	readonly source: PreviewSource | null;
+	readonly refused: boolean;
+	/** Said beside the amount while it is typed. */
+	readonly fault: string | null;
+	readonly onChange: (part: Partial<DraftPour>) => void;
+	readonly children?: ComponentChildren;
+}
+
+/** How much was pumped: typed, slid, and whether the nozzle clicked. */
+export function AmountCard(props: AmountCardProps) {
+	const { pour, label, amount, most, unit, source, refused, fault, onChange, children } = props;
+	return (
+		<div class="card">
+			<div class="amount">
+				<label for="amount">
+					{label}, {unit}
+				</label>
+				<input
+					id="amount"
+					class="number"
+					inputMode="none"
+					autocomplete="off"
+					placeholder="0"
+					value={pour.typed}
+					aria-invalid={refused}
+					aria-describedby={refused ? "amount-fault" : undefined}
+					onInput={(event) => onChange({ typed: event.currentTarget.value })}
+				/>
+			</div>
+			{fault !== null && <p class="fault">{fault}</p>}
+			{source && (
+				<AmountBar source={source} amount={amount} most={most} unit={unit} onSlide={(typed) => onChange({ typed })} />
+			)}
+			<Keypad value={pour.typed} label="the amount" onChange={(typed) => onChange({ typed })} />
+			<button
+				type="button"
+				class="button wide"
+				aria-pressed={pour.toClick}
+				onClick={() => onChange({ toClick: !pour.toClick })}
+			>
+				{pour.toClick ? "✓ Filled to the first click" : "Filled to the first click?"}
+			</button>
+			{children}
+		</div>
+	);
+}

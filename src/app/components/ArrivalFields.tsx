@@ -1,0 +1,42 @@
+import type { FillDraft } from "../fillDraft";
+import { dateTime } from "../format";
+import { GaugeField, gaugeWords } from "./GaugeField";
+import { PlacePicker } from "./PlacePicker";
+import { WhenField } from "./WhenField";
+
+interface ArrivalFieldsProps {
+	readonly draft: FillDraft;
+	readonly places: readonly string[];
+	readonly now: number;
+	readonly onChange: (draft: FillDraft) => void;
+}
+
+/** Where and when the stop is, and what the gauge shows; folded away, for mostly it is filled in right. */
+export function ArrivalFields({ draft, places, now, onChange }: ArrivalFieldsProps) {
+	const { place, at, gauge } = draft;
+	return (
+		<>
+			<details class="card">
+				<summary>
+					{place ?? "Place not named"}
+					{at === null ? "" : `, ${dateTime(at)}`}
+				</summary>
+				<div class="stack">
+					<PlacePicker places={places} chosen={place} onChoose={(chosen) => onChange({ ...draft, place: chosen })} />
+					<WhenField value={at} now={now} onChange={(chosen) => onChange({ ...draft, at: chosen })} />
+				</div>
+			</details>
+			<details class="card">
+				<summary>
+					{gauge === null ? "Gauge before filling: not looked" : `Gauge before filling: ${gaugeWords(gauge)}`}
+				</summary>
+				<GaugeField
+					label="Fuel gauge before filling"
+					hint="What was left decides how far this fill moves the blend: a look narrows the dots."
+					value={gauge}
+					onChange={(looked) => onChange({ ...draft, gauge: looked, notedAt: now })}
+				/>
+			</details>
+		</>
+	);
+}

@@ -1,0 +1,93 @@
+import { useState } from "preact/hooks";
+import type { ReadingEvent } from "../../domain/event";
+import { isoWithOffset, useAppState } from "../app";
+import { placesIn, productsIn } from "../fillChoices";
+import { type ReadingCorrection, readingCorrectionOf, readReadingCorrection } from "../readingCorrection";
+import { Form } from "./Form";
+import { PlacePicker } from "./PlacePicker";
+import { ProductPicker } from "./ProductPicker";
+import { NumberField, TextField } from "./TextField";
+import { WhenField } from "./WhenField";
+
+interface CorrectReadingProps {
+	readonly event: ReadingEvent;
+	/** Puts the new event in the old one's place; true once that is on disk. */
+	readonly onReplace: (event: ReadingEvent) => Promise<boolean>;
+	readonly onClose: () => void;
+}
+
+/** A reading put right: a new entry in the place of the old one. */
+export function CorrectReading({ event, onReplace, onClose }: CorrectReadingProps) {
+	const { model, state, now } = useAppState();
+	const [form, setForm] = useState(() => readingCorrectionOf(event));
+	const [id] = useState(model.newId);
+	const [refused, setRefused] = useState(false);
+	const read = readReadingCorrection(form, event, id, isoWithOffset(now()));
+	const faults = refused && !read.ok ? read.error : {};
+	const change = (part: Partial<ReadingCorrection>) => setForm({ ...form, ...part });
+	const events = state.events ?? [];
+	function save(): Promise<boolean> | null {
+		setRefused(!read.ok);
+		return read.ok ? onReplace(read.value) : null;
+	}
+	const isTrim = event.of === "trim";
+	const Value = isTrim ? TextField : NumberField;
+	return (
+		<section class="card">
+			<h2>Correct this reading</h2>
+			<Form label="Correct this reading" once onSave={save}>
+				<Value
+					label={isTrim ? "Fuel trim, %" : "Measured, % ethanol"}
+					value={form.value}
+					fault={faults.value}
+					onInput={(value) => change({ value })}
+				/>
+				<NumberField
+					label={isTrim ? "Give or take, % of trim" : "Give or take, points"}
+					hint="The truth is within this two times in three."
+					value={form.sd}
+					fault={faults.sd}
+					onInput={(sd) => change({ sd })}
+				/>
+				{isTrim && (
+					<NumberField
+						label="Calibrated for, % ethanol"
+						value={form.calibratedFor}
+						fault={faults.calibratedFor}
+						onInput={(calibratedFor) => change({ calibratedFor })}
+					/>
+				)}
+				{form.product && (
+					<>
+						<h3>Where was it taken?</h3>
+						<PlacePicker places={placesIn(events)} chosen={form.place} onChoose={(place) => change({ place })} />
+						{faults.place && (
+							<p class="fault" role="alert" tabIndex={-1}>
+								{faults.place}
+							</p>
+						)}
+						<ProductPicker
+							label="Which fuel is it?"
+							recent={productsIn(events)}
+							chosen={form.product}
+							onChoose={(product) => change({ product })}
+						/>
+					</>
+				)}
+				<TextField
+					label="How it was measured"
+					hint="May stay empty."
+					value={form.method}
+					onInput={(method) => change({ method })}
+				/>
+				<WhenField value={form.at} now={now()} onChange={(at) => change({ at })} />
+				<button type="submit" class="button main">
+					Save the correction
+				</button>
+				<button type="button" class="button wide" onClick={onClose}>
+					Leave it as it was
+				</button>
+			</Form>
+		</section>
+	);
+}

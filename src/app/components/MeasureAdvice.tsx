@@ -1,0 +1,76 @@
+import { useState } from "preact/hooks";
+import { worthSaying } from "../../domain/plan/worth";
+import { litres } from "../../domain/quantity";
+import type { PlanAsk } from "../../keeper/view";
+import { isoWithOffset, useAppState } from "../app";
+import { measureSentences, measureSummary } from "../measureWords";
+import { pointsWide } from "../placeWords";
+import { useAnswer } from "../useAnswer";
+import "./MeasureAdvice.css";
+
+interface MeasureAdviceProps {
+	/** The stop it is about; without offers, the tank as it stands. */
+	readonly ask: PlanAsk;
+}
+
+/** What could be measured and what it is worth, the best first, each with how much of the doubt would go. */
+export function MeasureAdvice({ ask }: MeasureAdviceProps) {
+	const { model, state } = useAppState();
+	const { car, account } = state;
+	// The minute alone makes no new question.
+	const key =
+		car && account ? JSON.stringify([car, account.count, { ...ask, visit: { ...ask.visit, at: null } }]) : null;
+	const { answer: measures, failed } = useAnswer(key, () => model.measures(car?.id ?? "", ask));
+	if (failed)
+		return <p class="fault">What a measurement is worth could not be reckoned. Reload the app and try again.</p>;
+	if (!measures) {
+		return (
+			<p class="soft" role="status">
+				Reckoning what a measurement would tell…
+			</p>
+		);
+	}
+	const worths = worthSaying(measures);
+	if (worths.length === 0) return <p>{measureSummary(measures)}</p>;
+	const about = measures.filling ? "after this fill" : "now in the tank";
+	return (
+		<div class="advice">
+			<p class="small">
+				A full bar is the doubt about the content {about}: 9 in 10 span {pointsWide(measures.width)}. The dark part is
+				what the measurement is expected to take off.
+			</p>
+			<ol>
+				{measureSentences(measures).map((sentence, i) => (
+					<li key={sentence}>
+						<span>{sentence}</span>
+						<svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
+							<rect class="doubt" width={100} height={10} />
+							<rect class="gone" width={100 * Math.min(1, Math.max(0, worths[i].narrowing))} height={10} />
+						</svg>
+					</li>
+				))}
+			</ol>
+		</div>
+	);
+}
+
+/** The same of the tank as it stands. */
+export function TankAdvice() {
+	const { now } = useAppState();
+	const [opened] = useState(now());
+	const stop = "tank as it stands";
+	return (
+		<MeasureAdvice
+			ask={{
+				visit: { stop, at: isoWithOffset(opened) },
+				poured: [],
+				instead: [],
+				offers: [],
+				fullness: { kind: "click" },
+				targetCalibration: null,
+				handling: { step: litres(0.1), minimum: litres(0) },
+				ids: [stop],
+			}}
+		/>
+	);
+}

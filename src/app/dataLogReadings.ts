@@ -1,0 +1,74 @@
+/** What a data log offers for the account, each reading by itself: nothing is averaged. */
+import type { LogRead } from "../datalog/readLog";
+import type { LogEvent, TankReading, TrimReading } from "../domain/event";
+import { type Fraction, fraction } from "../domain/quantity";
+import type { Calibration, Car } from "../domain/vehicle";
+import { flashedNow } from "./calibrations";
+import { parseNumber } from "./parseNumber";
+import { baselineKey, type Remembered, type Unrecorded, usualNumbers } from "./readingDraft";
+
+export type OfferKind = "trim" | "load" | "ethanol";
+
+/** Where the car knows its ethanol content from. */
+export type EthanolSource = "inferred" | "sensor";
+
+export type Offer = { readonly kind: OfferKind; readonly reading: Unrecorded<TrimReading | TankReading> };
+
+interface Context {
+	/** In force when the log was recorded. */
+	readonly calibration: Calibration | null;
+	/** Combined trim of the car on the blend it is calibrated for; 0 where nobody has said. */
+	readonly baseline: number;
+	readonly source: EthanolSource;
+	/** Uncertainties as the driver typed them last. */
+	readonly instruments: Remembered;
+}
+
+/** The calibration that was flashed at an instant, ms since 1970. */
+export function flashedAt(car: Car, events: readonly LogEvent[], at: number): Calibration | null {
+	return flashedNow(
+		car,
+		events.filter((event) => event.kind !== "calibration" || Date.parse(event.at) <= at),
+	);
+}
+
+/** The usual trim of a car as its driver typed it with a reading by hand, in percent there. */
+export function baselineOf(instruments: Remembered, car: Car): number {
+	const typed = (instruments[baselineKey(car.id)] ?? "").replace(/[%\s]/g, "");
+	const size = parseNumber(typed.replace(/^[+\-−–]/, ""), 0, 50);
+	return size.ok ? (/^[-−–]/.test(typed) ? -size.value : size.value) / 100 : 0;
+}
+
+export function offersOf({ finding }: LogRead, context: Context): readonly Offer[] {
+	const { steady, load, ethanol } = finding;
+	const { calibration, baseline, source } = context;
+	const offers: Offer[] = [];
+	if (steady?.found && calibration) {
+		const value = (1 + steady.found.value) / (1 + baseline) - 1;
+		const method = baseline === 0 ? "data log" : "data log, less the usual trim";
+		offers.push({ kind: "trim", reading: trimReading(value, steady.found.sd, calibration.calibratedFor, method) });
+	}
+	// Where trims are carried into open loop the mixture is corrected, and would tell of a blend that fits.
+	if (load?.found && calibration && load.agreement !== "carried") {
+		const { value, sd } = load.found;
+		const method = "data log, lambda under load";
+		offers.push({ kind: "load", reading: trimReading(value, sd, calibration.calibratedFor, method) });
+	}
+	if (ethanol) {
+		const own = parseNumber(context.instruments[source] ?? usualNumbers[source], 0.1, 25);
+		const sd = rounded(Math.hypot(ethanol.spread, (own.ok ? own.value : Number(usualNumbers[source])) / 100));
+		const value = fraction(rounded(ethanol.value));
+		const method = "data log, the car’s own report (PID 52)";
+		offers.push({ kind: "ethanol", reading: { kind: "reading", of: "tank", value, sd, method } });
+	}
+	return offers;
+}
+
+function trimReading(value: number, sd: number, calibratedFor: Fraction, method: string): Unrecorded<TrimReading> {
+	return { kind: "reading", of: "trim", value: rounded(value), sd: rounded(sd), calibratedFor, method };
+}
+
+/** Nobody needs more than hundredths of a percent. */
+function rounded(value: number): number {
+	return Math.round(value * 1e4) / 1e4;
+}

@@ -1,0 +1,23 @@
+/** Amounts of a stop in words. */
+import type { VolumeUnit } from "../domain/units";
+import { exactVolume, volume } from "./format";
+import type { NumberFault } from "./parseNumber";
+
+/** "Save 12 L + 36.5 L" */
+export function saveWords(amounts: readonly number[], unit: VolumeUnit): string {
+	return amounts.length === 0 ? "Save" : `Save ${amounts.map((litres) => exactVolume(litres, unit)).join(" + ")}`;
+}
+
+/** Why an amount can't be used; `most` that the tank may hold, L. */
+export function amountFault(fault: NumberFault, most: number, unit: VolumeUnit): string {
+	switch (fault) {
+		case "empty":
+			return "How much was pumped? Type the amount as the pump shows it.";
+		case "notANumber":
+			return "This is not a number: use digits and one point or comma.";
+		case "tooSmall":
+			return "The amount must be more than nothing.";
+		case "tooLarge":
+			return `This tank cannot hold more than ${volume(most, unit)}: check the amount, the unit and the tank’s capacity under Car.`;
+	}
+}

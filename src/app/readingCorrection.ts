@@ -1,0 +1,83 @@
+/** A reading as it is being put right. */
+import type { Product, ReadingEvent } from "../domain/event";
+import { fraction } from "../domain/quantity";
+import { err, ok, type Result } from "../domain/result";
+import { readPercent, typedPercent } from "./numberWords";
+import { readSd, together } from "./readingDraft";
+import { readShown, type Scale } from "./shownByte";
+
+export interface ReadingCorrection {
+	/** Percent; of a trim with its sign. */
+	readonly value: string;
+	readonly sd: string;
+	/** How it was measured; may be empty. */
+	readonly method: string;
+	/** Of a trim. */
+	readonly calibratedFor: string;
+	/** Of a sample from a pump. */
+	readonly place: string | null;
+	readonly product: Product | null;
+	/** ISO 8601 with offset; null: now. */
+	readonly at: string | null;
+}
+
+export type ReadingFaults = Partial<Record<keyof ReadingCorrection, string>>;
+
+/** What a log may hold: see the log's format. */
+const trims: Scale = {
+	pids: [],
+	ofByte: () => 0,
+	least: -0.9,
+	most: 9,
+	example: { percent: "-3.1", byte: "" },
+};
+
+export function readingCorrectionOf(event: ReadingEvent): ReadingCorrection {
+	return {
+		value: typedPercent(event.value),
+		sd: typedPercent(event.sd),
+		method: event.method ?? "",
+		calibratedFor: event.of === "trim" ? typedPercent(event.calibratedFor) : "",
+		place: event.of === "pump" ? event.place : null,
+		product: event.of === "pump" ? event.product : null,
+		at: event.at,
+	};
+}
+
+/** The event to put in the place of the old one, or what is wrong beside which field. What was not touched stays exact. */
+export function readReadingCorrection(
+	form: ReadingCorrection,
+	old: ReadingEvent,
+	id: string,
+	now: string,
+): Result<ReadingEvent, ReadingFaults> {
+	const shown = readingCorrectionOf(old);
+	const kept = (field: "value" | "sd", read: () => Result<number, string>) =>
+		form[field] === shown[field] ? ok(old[field]) : read();
+	const read = together({
+		value: kept("value", () => (old.of === "trim" ? trimValue(form.value) : readPercent(form.value, "30"))),
+		sd: kept("sd", () => readSd(form.sd, "2.5")),
+		calibratedFor: old.of === "trim" ? readPercent(form.calibratedFor, "30") : ok(0),
+	});
+	if (!read.ok) return read;
+	const { value, sd, calibratedFor } = read.value;
+	const { method: _, ...kind } = old;
+	const method = form.method.trim();
+	const measured = { id, at: form.at ?? now, sd, ...(method === "" ? {} : { method }) };
+	switch (kind.of) {
+		case "tank":
+			return ok({ ...kind, ...measured, value: fraction(value) });
+		case "trim":
+			return ok({ ...kind, ...measured, value, calibratedFor: fraction(calibratedFor) });
+		case "pump": {
+			const { place } = form;
+			if (place === null) return err({ place: "Name the place where it was taken." });
+			return ok({ ...kind, ...measured, value: fraction(value), place, product: form.product ?? kind.product });
+		}
+	}
+}
+
+function trimValue(typed: string): Result<number, string> {
+	const read = readShown(typed, "percent", trims);
+	return read.ok ? ok(read.value.value) : read;
+}

@@ -1,0 +1,163 @@
+import type { LogRead } from "../../datalog/readLog";
+import { warmC, windowS } from "../../domain/datalog/constants";
+import type { LogEvent } from "../../domain/event";
+import type { Car } from "../../domain/vehicle";
+import { isoWithOffset, useAppState } from "../app";
+import { baselineOf, flashedAt, offersOf } from "../dataLogReadings";
+import { type DataLogDraft, useDataLog } from "../useDataLog";
+import { useTurns } from "../useTurns";
+import { ChooseLog } from "./datalog/ChooseLog";
+import { ColumnMapping } from "./datalog/ColumnMapping";
+import { EthanolCard } from "./datalog/EthanolCard";
+import { LoadCard } from "./datalog/LoadCard";
+import { LogFacts } from "./datalog/LogFacts";
+import { SaveReading } from "./datalog/SaveReading";
+import { SteadyCard } from "./datalog/SteadyCard";
+import "./DataLog.css";
+
+/** Takes in the log of any logger, shows what it tells of the fuel, and offers that as a reading. */
+export function DataLogScreen() {
+	const { car, events } = useAppState().state;
+	if (!car || !events) return <p class="soft late">Opening the log…</p>;
+	return <ForCar key={car.id} car={car} events={events} />;
+}
+
+interface ForCarProps {
+	readonly car: Car;
+	readonly events: readonly LogEvent[];
+}
+
+function ForCar({ car, events }: ForCarProps) {
+	const { draft, ready, stage, change, choose, remap, tell, read, cancel } = useDataLog(car.id);
+	if (!ready) return <p class="soft late">Opening the form…</p>;
+	switch (stage.is) {
+		case "choosing":
+			return (
+				<>
+					{!stage.refusal && <About />}
+					<ChooseLog label="Choose a data log" refusal={stage.refusal} onChoose={choose} />
+					{stage.refusal && <About />}
+				</>
+			);
+		case "opening":
+			return (
+				<section class="card">
+					<p role="status">Looking into the file…</p>
+				</section>
+			);
+		case "mapping":
+			return (
+				<>
+					<ColumnMapping
+						log={stage.log}
+						columns={stage.columns}
+						onChange={(columns) => tell(stage, columns)}
+						onDone={() => read(stage)}
+					/>
+					<button type="button" class="button wide" onClick={cancel}>
+						Another file
+					</button>
+				</>
+			);
+		case "reading":
+			return (
+				<section class="card" aria-label="Reading the log">
+					<p role="status">Reading “{stage.file.name}”…</p>
+					<progress class="readshare" max={1} value={stage.share} aria-label="Share of the log that is read" />
+					<button type="button" class="button wide" onClick={cancel}>
+						Stop
+					</button>
+				</section>
+			);
+		case "read":
+			return (
+				<>
+					<LogFacts name={stage.file.name} read={stage.read} onRemap={() => remap(stage)} />
+					<Told car={car} events={events} file={stage.file} read={stage.read} draft={draft} change={change} />
+					<button type="button" class="button wide" onClick={cancel}>
+						Another log
+					</button>
+				</>
+			);
+	}
+}
+
+function About() {
+	return (
+		<section class="card" aria-label="A reading from a data log">
+			<h2>A reading from a data log</h2>
+			<p>
+				Any logger’s CSV will do, with one row for each moment: time, short-term and long-term fuel trims, coolant,
+				speed, and throttle or load. With measured and commanded lambda it tells of full load as well.
+			</p>
+			<p>
+				What counts is steady driving: warm (from {warmC}&nbsp;°C), in closed loop, at part load, for {windowS}&nbsp;s
+				or more at a time. The file stays on this phone, and nothing is saved until you tap.
+			</p>
+			<p class="small">
+				The driver watches the road, not the logger. Trims that look right do not make full load safe: many engines do
+				not carry them there (13 of 25 cars screened, CRC E-87-1).
+			</p>
+			<a class="button wide" href="#/measure">
+				Other ways to measure
+			</a>
+		</section>
+	);
+}
+
+interface ToldProps extends ForCarProps {
+	readonly file: File;
+	readonly read: LogRead;
+	readonly draft: DataLogDraft;
+	readonly change: (part: Partial<DataLogDraft>) => void;
+}
+
+function Told({ car, events, file, read, draft, change }: ToldProps) {
+	const { state, now } = useAppState();
+	const turn = useTurns(5);
+	const { instruments } = state.settings;
+	const { finding } = read;
+	const at = draft.when ? draft.when.at : recordedAt(read, file, now());
+	const calibration = flashedAt(car, events, at === null ? now() : Date.parse(at));
+	const baseline = baselineOf(instruments, car);
+	const offers = offersOf(read, { calibration, baseline, source: draft.source, instruments });
+	const chosen = offers.find(({ kind }) => kind === draft.chosen) ?? offers[0];
+	return (
+		<>
+			<SteadyCard finding={finding} calibration={calibration} baseline={baseline} drawn={turn >= 2} />
+			{turn >= 3 && finding.load && <LoadCard load={finding.load} trim={finding.steady?.found?.value ?? null} />}
+			{turn >= 3 && finding.ethanol && (
+				<EthanolCard ethanol={finding.ethanol} source={draft.source} onSource={(source) => change({ source })} />
+			)}
+			{turn >= 4 && !calibration && (
+				<section class="card">
+					<p>
+						A trim tells of the fuel only against the blend that the car is calibrated for, and no calibration is
+						entered.
+					</p>
+					<a class="button wide" href="#/calibration">
+						Enter the calibration
+					</a>
+				</section>
+			)}
+			{turn >= 5 && chosen && (
+				<SaveReading
+					car={car}
+					offers={offers}
+					chosen={chosen.kind}
+					onChoose={(chosen) => change({ chosen })}
+					at={at}
+					onWhen={(at) => change({ when: { at } })}
+				/>
+			)}
+		</>
+	);
+}
+
+const yearMs = 365 * 86_400_000;
+
+/** When a log ended by its own dates, else when its file was written; null, which is now, where neither makes sense. */
+function recordedAt({ ended }: LogRead, file: File, now: number): string | null {
+	const likely = [ended, file.lastModified].find((at) => at !== null && at <= now && at > now - yearMs);
+	return typeof likely === "number" ? isoWithOffset(likely) : null;
+}

@@ -1,0 +1,59 @@
+import { useState } from "preact/hooks";
+import type { VolumeUnit } from "../../domain/units";
+import type { Otherwise, PlanAsk } from "../../keeper/view";
+import { inTwenty } from "../format";
+import { burnWords, driveWords, pourWords } from "../planWords";
+import { usePlan } from "../usePlan";
+
+interface OtherWaysProps {
+	readonly carId: string;
+	readonly ask: PlanAsk;
+	readonly unit: VolumeUnit;
+	/** `once`: shown at once, it matters. `asking`: only where the driver wants to know, for it takes a while. */
+	readonly shown: "once" | "asking";
+}
+
+/** Asked behind the plan itself: it takes so long that another change of the form should not have to wait for it. */
+const behindMs = 500;
+
+/** Where no plan for this stop comes inside: driving some off first, or several stops. */
+export function OtherWays({ carId, ask, unit, shown }: OtherWaysProps) {
+	const [wanted, setWanted] = useState(shown === "once");
+	const { shown: ways, current } = usePlan(carId, wanted ? { ...ask, otherwise: true } : null, 0, behindMs);
+	return (
+		<details class="card" open={shown === "once"} onToggle={(event) => event.currentTarget.open && setWanted(true)}>
+			<summary>What else could be done</summary>
+			{ways && current ? (
+				<Ways otherwise={ways.answer?.otherwise ?? null} unit={unit} />
+			) : (
+				<p class="soft">Reckoning…</p>
+			)}
+		</details>
+	);
+}
+
+function Ways({ otherwise, unit }: { readonly otherwise: Otherwise | null; readonly unit: VolumeUnit }) {
+	if (!otherwise) return <p>Finish this stop first: something is poured already.</p>;
+	const { burnFirst, burnKm, stages, drive } = otherwise;
+	const reached = stages.length > 1 && stages[stages.length - 1].planned.verdict === "inside";
+	return (
+		<>
+			<p>{burnWords(burnFirst, burnKm, unit)}</p>
+			<p>{driveWords(drive, stages.length, reached)}</p>
+			{stages.length > 1 && (
+				<ol class="stages">
+					{stages.map(({ visit, planned }) => (
+						<li key={visit.stop}>
+							{planned.plan.pours.map((pour) => pourWords(pour, unit)).join(", then ")}: inside{" "}
+							{inTwenty(planned.plan.chances.inside)}, too much {inTwenty(planned.plan.chances.above)}.
+						</li>
+					))}
+				</ol>
+			)}
+			<p>
+				A look at the gauge or a test of the fuel may help more than either: the less is unknown, the closer a plan can
+				go.
+			</p>
+		</>
+	);
+}

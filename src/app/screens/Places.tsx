@@ -1,0 +1,92 @@
+import { useState } from "preact/hooks";
+import type { PlaceKnown, ProductKnown } from "../../keeper/advice";
+import { isoWithOffset, useAppState } from "../app";
+import { deliveredRange, deliveredWords, visitWords } from "../placeWords";
+import { printRoute } from "../route";
+import { productName } from "../text";
+import { useAnswer } from "../useAnswer";
+import "./Places.css";
+
+/** Where fuel was bought or tested, and what is known of each pump. */
+export function PlacesScreen() {
+	const { now } = useAppState();
+	const { places, failed } = usePlaces();
+	if (failed) return <Failed />;
+	if (!places) return <p class="soft">Looking through the log…</p>;
+	if (places.length === 0) {
+		return (
+			<div class="card">
+				<h2>No place is named yet</h2>
+				<p>
+					Name the place of a fill, and what its pumps gave is remembered here. A place that is not named teaches
+					nothing for the next visit.
+				</p>
+				<a class="button main" href="#/fill">
+					Record a fill
+				</a>
+			</div>
+		);
+	}
+	return (
+		<section class="card places" aria-label="Places">
+			<h2>Places</h2>
+			<ul>
+				{places.map((place) => (
+					<li key={place.place}>
+						<a href={printRoute({ screen: "place", id: place.place })}>
+							<strong>{place.place}</strong>
+							<span class="small soft">{visitWords(place, now())}</span>
+							{place.products.map((known) => (
+								<Line key={JSON.stringify(known.product)} known={known} />
+							))}
+						</a>
+					</li>
+				))}
+			</ul>
+		</section>
+	);
+}
+
+function Line({ known: { product, pump } }: { readonly known: ProductKnown }) {
+	return (
+		<span class="pump">
+			<span>
+				{productName(product)}: about {deliveredWords(pump)}, 9 in 10: {deliveredRange(pump)}
+			</span>
+			<Strip range={product.range} low={pump.low} median={pump.median} high={pump.high} />
+		</span>
+	);
+}
+
+interface StripProps {
+	readonly range: readonly [number, number];
+	readonly low: number;
+	readonly median: number;
+	readonly high: number;
+}
+
+/** Nothing to pure ethanol: what the label allows as a frame, what is known as the bar in it. The words stand above it. */
+function Strip({ range: [least, most], low, median, high }: StripProps) {
+	return (
+		<svg viewBox="-1 0 102 12" preserveAspectRatio="none" aria-hidden="true">
+			<line class="rail" x1={0} x2={100} y1={6} y2={6} />
+			<rect class="known" x={100 * low} width={Math.max(0.8, 100 * (high - low))} y={3} height={6} />
+			<path class="label" d={`M${100 * least} 0.5V11.5M${100 * most} 0.5V11.5`} />
+			<line class="median" x1={100 * median} x2={100 * median} y1={1} y2={11} />
+		</svg>
+	);
+}
+
+/** Every place of the active car's log, asked anew with every entry. */
+export function usePlaces(): { readonly places: readonly PlaceKnown[] | undefined; readonly failed: boolean } {
+	const { model, state, now } = useAppState();
+	const [opened] = useState(now());
+	const { car, account } = state;
+	const key = car && account ? `${car.id} ${account.count}` : null;
+	const { answer, failed } = useAnswer(key, () => model.places(car?.id ?? "", isoWithOffset(opened)));
+	return { places: answer ?? undefined, failed };
+}
+
+export function Failed() {
+	return <p class="fault">What is known of the places could not be reckoned. Reload the app and try again.</p>;
+}

@@ -1,0 +1,161 @@
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { LogEvent } from "../../domain/event";
+import type { Plan } from "../../domain/plan/request";
+import type { Car } from "../../domain/vehicle";
+import type { PlanAsk } from "../../keeper/view";
+import { isoWithOffset, useAppState } from "../app";
+import { flashedNow } from "../calibrations";
+import { GaugeField, gaugeWords } from "../components/GaugeField";
+import { OdometerField } from "../components/OdometerField";
+import { OffersField } from "../components/OffersField";
+import { PlacePicker } from "../components/PlacePicker";
+import { PlanDetails } from "../components/PlanDetails";
+import { PlanFullness } from "../components/PlanFullness";
+import { lastOdometer, placesIn, usualProduct } from "../fillChoices";
+import { type FillDraft, fillsOf, inUnit, newDraft, readFreshDraft } from "../fillDraft";
+import { withPlan } from "../fillPlan";
+import { exactVolume } from "../format";
+import { unitOf } from "../model";
+import { atPlace, forStop, newPlanForm, type PlanForm, planAskOf, readPlanForm } from "../planForm";
+import { productName } from "../text";
+import { useDraft } from "../useDraft";
+import { usePlan } from "../usePlan";
+import { PlanCard } from "./PlanCard";
+import "./Plan.css";
+
+/** "How much of each?" */
+export function PlanScreen() {
+	const { state } = useAppState();
+	const { car, events } = state;
+	if (!car || !events) return <p class="soft">Opening the log…</p>;
+	if (car.calibrations.length === 0) {
+		return (
+			<section class="card">
+				<h2>What to pump</h2>
+				<p>A plan needs to know what to pump for: enter the calibration first.</p>
+				<a class="button main" href="#/calibration">
+					Enter the calibration
+				</a>
+			</section>
+		);
+	}
+	return <Planning key={car.id} car={car} events={events} />;
+}
+
+interface PlanningProps {
+	readonly car: Car;
+	readonly events: readonly LogEvent[];
+}
+
+function Planning({ car, events }: PlanningProps) {
+	const { state, model, now } = useAppState();
+	const unit = unitOf(state);
+	const places = useMemo(() => placesIn(events), [events]);
+	// The stop is that of the fill form: what is noted here is noted there, and the other way round.
+	const stop = useDraft<FillDraft>(
+		`${car.id}/fill`,
+		(raw) => readFreshDraft(raw, now()),
+		() => newDraft(model.newId, usualProduct(events), places[0] ?? null, unit),
+	);
+	const asked = useDraft<PlanForm | null>(`${car.id}/plan`, readPlanForm, () => null);
+	const draft = stop.draft && inUnit(stop.draft, unit);
+	const form = useMemo(() => {
+		if (!draft || asked.draft === undefined) return null;
+		return asked.draft ? forStop(asked.draft, model.newId, events, draft) : newPlanForm(model.newId, events, draft);
+	}, [asked.draft, draft?.stop, draft?.place, unit]);
+	const [opened] = useState(now());
+	const gauge = useRef<HTMLDetailsElement>(null);
+	const poured = draft ? fillsOf(draft, car.tank, unit, opened) : [];
+	const read = draft && form && planAskOf(form, draft, poured, car.tank, isoWithOffset(opened));
+	const plan = usePlan(car.id, read?.ok ? read.value : null, events.length);
+	// Kept from the start: opened again, it is the same stop, and the same plan.
+	useEffect(() => {
+		if (draft && form && asked.draft?.stop !== form.stop) {
+			stop.change(draft);
+			asked.change(form);
+		}
+	}, [draft?.stop, form?.stop]);
+	if (!draft || !form || !read) return <p class="soft">Opening the form…</p>;
+
+	const faults = read.ok ? {} : read.error;
+	const odometer = lastOdometer(events, opened, draft.instead);
+	function look(): void {
+		if (!gauge.current) return;
+		gauge.current.open = true;
+		gauge.current.scrollIntoView?.({ block: "end" });
+		gauge.current.querySelector<HTMLElement>("input")?.focus({ preventScroll: true });
+	}
+	async function pump(ask: PlanAsk, made: Plan): Promise<void> {
+		if (!draft) return;
+		await stop.change(withPlan(draft, ask, made, now()));
+		location.hash = "#/fill";
+	}
+
+	return (
+		<>
+			{poured.length > 0 && (
+				<section class="card" aria-label="Poured already">
+					<p>
+						In the tank at this stop already:{" "}
+						{poured.map(({ litres, product }) => `${exactVolume(litres, unit)} of ${productName(product)}`).join(", ")}.
+						Planned is what comes on top.
+					</p>
+					<a class="button wide" href="#/fill">
+						Change that in the form
+					</a>
+				</section>
+			)}
+			<PlanCard
+				carId={car.id}
+				plan={plan}
+				faults={faults}
+				unit={unit}
+				currency={car.currency}
+				onLook={draft.gauge === null ? look : null}
+				onPump={pump}
+			/>
+			<div class="asked">
+				<OffersField form={form} events={events} onChange={asked.change} />
+				<details class="card" ref={gauge}>
+					<summary>
+						{draft.gauge === null ? "Gauge now: not looked" : `Gauge now: ${gaugeWords(draft.gauge)}`}
+						{draft.odometer === "" ? "" : `, odometer ${draft.odometer}`}
+					</summary>
+					<GaugeField
+						label={poured.length > 0 ? "Fuel gauge before filling" : "Fuel gauge now"}
+						hint="What is left decides how far a fill moves the blend, and how much fits."
+						value={draft.gauge}
+						onChange={(looked) => stop.change({ ...draft, gauge: looked, notedAt: now() })}
+					/>
+					<OdometerField
+						typed={draft.odometer}
+						last={odometer}
+						unit={unit}
+						onInput={(typed) => stop.change({ ...draft, odometer: typed, notedAt: now() })}
+					/>
+				</details>
+				<details class="card">
+					<summary>{draft.place ?? "Place not named"}</summary>
+					<PlacePicker
+						places={places}
+						chosen={draft.place}
+						onChoose={(place) => {
+							stop.change({ ...draft, place });
+							asked.change(atPlace(form, place, events));
+						}}
+					/>
+				</details>
+				<PlanFullness form={form} unit={unit} faults={faults} currency={car.currency} onChange={asked.change} />
+				<PlanDetails
+					form={form}
+					unit={unit}
+					faults={faults}
+					calibrations={car.calibrations}
+					flashed={flashedNow(car, events)}
+					currency={car.currency}
+					onChange={asked.change}
+				/>
+			</div>
+		</>
+	);
+}

@@ -1,0 +1,142 @@
+import { useId, useState } from "preact/hooks";
+import type { FuelSystem } from "../../../domain/engine/fuelSystem";
+import { Form } from "../../components/Form";
+import {
+	countEntered,
+	type FieldName,
+	type FuelSystemFaults,
+	type FuelSystemForm,
+	fieldNames,
+	fields,
+	isAsStored,
+	isSpread,
+	withFieldUnit,
+} from "../../fuelSystemForm";
+import { unitKinds, unitsOfKind } from "../../fuelSystemUnits";
+import { fieldHint, fieldLabel, unitLabel } from "../../fuelSystemWords";
+
+interface FuelSystemFieldsProps {
+	readonly form: FuelSystemForm;
+	readonly stored: FuelSystem;
+	/** As read; shown once saving was refused. */
+	readonly faults: FuelSystemFaults;
+	readonly onChange: (form: FuelSystemForm) => void;
+	readonly onSave: () => Promise<boolean>;
+}
+
+const parts: readonly { readonly name: string; readonly fields: readonly FieldName[] }[] = [
+	{
+		name: "Injectors",
+		fields: ["injectorFlowCcPerMin", "injectorRatedKPa", "injectorFullLoadKPa", "injectorCount", "dutyLimit"],
+	},
+	{ name: "Fuel pump", fields: ["pumpFlowLPerH"] },
+	{ name: "What the engine wants", fields: ["powerKW", "consumptionGPerKWh"] },
+	{ name: "Trims and lambda", fields: ["trimAuthority", "commandedLambda", "leanestLambda"] },
+];
+
+/** The card to fill in, as far as one can. */
+export function FuelSystemFields({ form, stored, faults, onChange, onSave }: FuelSystemFieldsProps) {
+	const entered = countEntered(form);
+	const [open] = useState(entered === 0 || !isAsStored(form, stored));
+	const [refused, setRefused] = useState(false);
+	const wrong = Object.keys(faults).length > 0;
+	const shown = refused ? faults : {};
+	const field = (name: FieldName) => (
+		<Field key={name} name={name} form={form} stored={stored} fault={shown[name]} onChange={onChange} />
+	);
+	function save(): Promise<boolean> | null {
+		setRefused(wrong);
+		return wrong ? null : onSave();
+	}
+	return (
+		<details class="card" open={open}>
+			<summary>
+				<h2>Fuel-system card: {entered === 0 ? "empty" : `${entered} of ${fieldNames.length} entered`}</h2>
+			</summary>
+			<Form label="Fuel-system card" onSave={save}>
+				<p class="small">Leave empty whatever you don’t know: every number that is there helps.</p>
+				{parts.map(({ name, fields }) => (
+					<fieldset class="part" key={name}>
+						<legend>{name}</legend>
+						{fields.map(field)}
+					</fieldset>
+				))}
+				<details open={fieldNames.some((name) => isSpread(name) && shown[name])}>
+					<summary>How sure these numbers are</summary>
+					<fieldset class="part">
+						<legend class="hidden">How sure these numbers are</legend>
+						<p class="small">Standard uncertainties, relative: two times in three the true value lies within them.</p>
+						{fieldNames.filter(isSpread).map(field)}
+					</fieldset>
+				</details>
+				{refused && wrong && (
+					<p class="fault" role="alert">
+						Something above needs mending; nothing is saved yet.
+					</p>
+				)}
+				<button type="submit" class="button main">
+					Save the card
+				</button>
+			</Form>
+		</details>
+	);
+}
+
+interface FieldProps {
+	readonly name: FieldName;
+	readonly form: FuelSystemForm;
+	readonly stored: FuelSystem;
+	readonly fault: string | undefined;
+	readonly onChange: (form: FuelSystemForm) => void;
+}
+
+/** A number and, where the trade has several, its unit. */
+function Field({ name, form, stored, fault, onChange }: FieldProps) {
+	const id = useId();
+	const hint = fieldHint(name, form.units);
+	const kind = unitKinds.find((kind) => kind === fields[name].unit);
+	const described = [hint ? `${id}-hint` : "", fault ? `${id}-fault` : ""].filter(Boolean).join(" ");
+	return (
+		<div class="field">
+			<label for={id}>{fieldLabel(name, form.units)}</label>
+			{hint && (
+				<p class="small soft" id={`${id}-hint`}>
+					{hint}
+				</p>
+			)}
+			<div class="withunit">
+				<input
+					id={id}
+					class="input number"
+					type="text"
+					inputMode="decimal"
+					autocomplete="off"
+					maxLength={12}
+					value={form.values[name] ?? ""}
+					aria-invalid={fault ? true : undefined}
+					aria-describedby={described || undefined}
+					onInput={(event) => onChange({ ...form, values: { ...form.values, [name]: event.currentTarget.value } })}
+				/>
+				{kind && (
+					<select
+						class="input"
+						aria-label={unitLabel(name)}
+						value={form.units[kind]}
+						onChange={(event) => onChange(withFieldUnit(form, kind, event.currentTarget.value, stored))}
+					>
+						{unitsOfKind(kind).map((unit) => (
+							<option key={unit} value={unit}>
+								{unit}
+							</option>
+						))}
+					</select>
+				)}
+			</div>
+			{fault && (
+				<p class="fault" id={`${id}-fault`}>
+					{fault}
+				</p>
+			)}
+		</div>
+	);
+}

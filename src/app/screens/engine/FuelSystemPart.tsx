@@ -1,0 +1,82 @@
+import type { Estimate } from "../../../domain/estimator/estimate";
+import type { Calibration, Car } from "../../../domain/vehicle";
+import { useApp } from "../../app";
+import {
+	type FuelSystemForm,
+	fuelSystemFormOf,
+	readFuelSystem,
+	readFuelSystemDraft,
+	storedFuelSystem,
+} from "../../fuelSystemForm";
+import { type ChosenUnits, readUnits } from "../../fuelSystemUnits";
+import { useAnswer } from "../../useAnswer";
+import { useDraft } from "../../useDraft";
+import { FuelSystemFields } from "./FuelSystemFields";
+import { Limits } from "./Limits";
+import "./fuelSystem.css";
+
+/** Under this the units of the card are in the store. */
+const unitsKey = "fuel system units";
+
+interface FuelSystemPartProps {
+	readonly car: Car;
+	readonly tank: Estimate | null;
+	readonly calibration: Calibration | null;
+}
+
+/** The fuel-system card, and the limits that follow from it while it is typed. */
+export function FuelSystemPart(props: FuelSystemPartProps) {
+	const { model } = useApp();
+	const { answer: units } = useAnswer("units", async () =>
+		readUnits(await model.preference(unitsKey), globalThis.navigator?.language),
+	);
+	return units ? <Typed {...props} units={units} /> : <p class="soft late">Opening the form…</p>;
+}
+
+function Typed({ car, tank, calibration, units }: FuelSystemPartProps & { readonly units: ChosenUnits }) {
+	const { model, toasts } = useApp();
+	const stored = car.fuelSystem ?? {};
+	const key = `${car.id}/fuelSystem`;
+	const { draft, change, leave } = useDraft<FuelSystemForm>(
+		key,
+		(raw) => readFuelSystemDraft(raw, units),
+		() => fuelSystemFormOf(stored, units),
+	);
+	if (!draft) return <p class="soft late">Opening the form…</p>;
+	const read = readFuelSystem(draft, stored);
+
+	async function save(form: FuelSystemForm): Promise<boolean> {
+		if (!read.ok) return false;
+		leave(true);
+		const { fuelSystem: _, ...rest } = model.state().car ?? car;
+		const fuelSystem = storedFuelSystem(read.value, stored);
+		const done = await model.saveCar(fuelSystem ? { ...rest, fuelSystem } : rest);
+		if (done) {
+			await model.savePreference(unitsKey, form.units);
+			await model.dropDraft(key);
+			toasts.show("The fuel-system card is saved.");
+		}
+		leave(false);
+		return done === true;
+	}
+
+	return (
+		<>
+			<FuelSystemFields
+				form={draft}
+				stored={stored}
+				faults={read.ok ? {} : read.error}
+				onChange={change}
+				onSave={() => save(draft)}
+			/>
+			{read.ok ? (
+				<Limits car={car} system={read.value} tank={tank} calibration={calibration} />
+			) : (
+				<section class="card" aria-label="Limits of the fuel system">
+					<h2>Limits of the fuel system</h2>
+					<p>A number on the card can’t be used as it stands, so no limit is reckoned.</p>
+				</section>
+			)}
+		</>
+	);
+}

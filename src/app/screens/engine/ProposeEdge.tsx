@@ -1,0 +1,53 @@
+import { useState } from "preact/hooks";
+import type { Calibration, Car } from "../../../domain/vehicle";
+import { useApp } from "../../app";
+import {
+	calibrationDraftKey,
+	emptyCalibrationDraft,
+	readCalibrationDraft,
+	withProposedEdge,
+} from "../../calibrationDraft";
+import { exactPercent } from "../../format";
+import { printRoute } from "../../route";
+
+interface ProposeEdgeProps {
+	readonly car: Car;
+	/** The one in force; null: a new one. */
+	readonly calibration: Calibration | null;
+	/** In full tenths of a percent. */
+	readonly content: number;
+}
+
+/** Leads to the calibration's form with the edge in it. Nothing is saved but the half-typed form. */
+export function ProposeEdge({ car, calibration, content }: ProposeEdgeProps) {
+	const { model } = useApp();
+	const [asking, setAsking] = useState(false);
+	const key = calibrationDraftKey(car.id);
+
+	async function propose(overwriting: boolean): Promise<void> {
+		const raw = await model.draft(key);
+		const typed = readCalibrationDraft(raw, calibration);
+		// What is half-typed for another calibration would be lost.
+		if (raw && !typed && !overwriting) return setAsking(true);
+		const draft = typed ?? emptyCalibrationDraft(model.newId(), calibration, car.calibrations.length === 0);
+		const saved = await model.saveDraft(key, withProposedEdge(draft, content));
+		if (saved !== null) location.hash = printRoute({ screen: "calibration", id: calibration?.id ?? null });
+	}
+
+	return (
+		<>
+			{asking && (
+				<p class="fault" role="alert">
+					Another calibration is half-typed, and its form would be emptied. Save it first, or go on without it.
+				</p>
+			)}
+			<button type="button" class="button wide" onClick={() => propose(asking)}>
+				{asking ? "Go on without the half-typed one" : `Use ${exactPercent(content)} as the window’s upper edge`}
+			</button>
+			<p class="small soft">
+				It opens the calibration with this number in its form. Nothing changes before it is saved there, and your tuner
+				decides.
+			</p>
+		</>
+	);
+}

@@ -1,0 +1,98 @@
+/** Made-up histories with odometers: at every stop or with gaps, given late in a stop, at a look at the gauge, and mistyped. */
+import { fraction } from "../../src/domain/quantity";
+import {
+	car,
+	e10,
+	fill,
+	flexFuel,
+	flexFuelEU,
+	for30,
+	for50,
+	type History,
+	level,
+	measured,
+	range,
+	start,
+	tank,
+	unknown,
+	upTo10,
+} from "./historyParts";
+
+export const drivenHistories: readonly History[] = [
+	{
+		name: "an odometer at every stop, with gauges and clicks",
+		car: car(58, [for30]),
+		events: [
+			start("o01", "2025-03-01T08:00:00+01:00", range(0.09, 0.1), 0.3),
+			fill("o02", "2025-03-01T08:10:00+01:00", flexFuel, 13, {
+				stop: "s1",
+				place: "north",
+				gauge: fraction(0.3),
+				odometerKm: 41_210,
+			}),
+			fill("o03", "2025-03-01T08:14:00+01:00", e10, 27.9, { stop: "s1", place: "north", toClick: true }),
+			fill("o04", "2025-03-09T17:30:00+01:00", flexFuel, 12, {
+				stop: "s2",
+				place: "north",
+				gauge: fraction(0.33),
+				odometerKm: 41_640,
+			}),
+			fill("o05", "2025-03-09T17:34:00+01:00", e10, 27.6, { stop: "s2", place: "north", toClick: true }),
+			fill("o06", "2025-03-16T07:05:00+01:00", flexFuel, 9, { stop: "s3", place: "south", odometerKm: 41_941 }),
+			fill("o07", "2025-03-16T07:09:00+01:00", e10, 18.8, { stop: "s3", place: "south", toClick: true }),
+			fill("o08", "2025-03-27T07:05:00+01:00", flexFuel, 14, { stop: "s4", place: "south", odometerKm: 42_446 }),
+			fill("o09", "2025-03-27T07:09:00+01:00", e10, 24, { stop: "s4", place: "south" }),
+			level("o10", "2025-04-01T07:00:00+02:00", 0.45, 42_696),
+			fill("o11", "2025-04-03T07:00:00+02:00", flexFuel, 13.5, { place: "north", odometerKm: 42_806 }),
+		],
+	},
+	{
+		name: "an odometer mistyped by eighty kilometres and believed, given late in a stop, and left out at another",
+		car: car(64, [for50]),
+		events: [
+			start("p01", "2025-05-01T08:00:00+02:00", measured(0.45, 0.03), 0.5),
+			fill("p02", "2025-05-01T08:20:00+02:00", flexFuelEU, 25, {
+				place: "ring",
+				gauge: fraction(0.48),
+				odometerKm: 88_010,
+			}),
+			fill("p03", "2025-05-08T18:00:00+02:00", upTo10, 12, { stop: "s2", place: "ring" }),
+			fill("p04", "2025-05-08T18:05:00+02:00", flexFuelEU, 38.5, {
+				stop: "s2",
+				place: "ring",
+				odometerKm: 88_370,
+				toClick: true,
+			}),
+			fill("p05", "2025-05-14T18:05:00+02:00", flexFuelEU, 36.2, {
+				place: "hill",
+				gauge: fraction(0.42),
+				odometerKm: 88_740,
+				toClick: true,
+			}),
+			fill("p06", "2025-05-21T18:05:00+02:00", flexFuelEU, 30, { place: "ring", odometerKm: 88_970 }),
+			fill("p07", "2025-05-27T18:05:00+02:00", flexFuelEU, 20, { place: "hill", gauge: fraction(0.41) }),
+			fill("p08", "2025-06-02T18:05:00+02:00", upTo10, 15, { gauge: fraction(0.3), odometerKm: 89_500 }),
+			tank("p09", "2025-06-03T08:00:00+02:00", 0.47, 0.03),
+			fill("p10", "2025-06-08T18:05:00+02:00", flexFuelEU, 30, { place: "ring", odometerKm: 89_720 }),
+		],
+	},
+	{
+		name: "an odometer beside looks at the gauge and after a reading, long legs without a gauge, a new start",
+		car: car(50, [for30]),
+		events: [
+			start("q01", "2025-07-01T08:00:00+02:00", unknown, 0.9),
+			level("q02", "2025-07-01T09:00:00+02:00", 0.9, 1000),
+			level("q03", "2025-07-04T09:00:00+02:00", 0.45, 1230),
+			fill("q04", "2025-07-05T09:00:00+02:00", flexFuel, 8, { stop: "s1", place: "gate", gauge: fraction(0.28) }),
+			tank("q05", "2025-07-05T09:05:00+02:00", 0.4, 0.05),
+			fill("q06", "2025-07-05T09:10:00+02:00", e10, 25, { stop: "s1", place: "gate", odometerKm: 1310 }),
+			level("q07", "2025-07-09T09:00:00+02:00", 0.5, 1530),
+			fill("q08", "2025-07-09T09:10:00+02:00", e10, 6, { stop: "s1", place: "gate", odometerKm: 1533 }),
+			start("q09", "2025-07-20T09:00:00+02:00", measured(0.3, 0.03), 0.6),
+			fill("q10", "2025-07-21T09:00:00+02:00", flexFuel, 12, { gauge: fraction(0.55), odometerKm: 2000 }),
+			fill("q11", "2025-07-29T09:00:00+02:00", e10, 30, { place: "gate", odometerKm: 2380 }),
+			fill("q12", "2025-08-03T09:00:00+02:00", flexFuel, 10, { place: "gate", odometerKm: 2600 }),
+			fill("q13", "2025-08-08T09:00:00+02:00", e10, 46, { place: "gate", odometerKm: 2790, toClick: true }),
+		],
+	},
+];

@@ -1,0 +1,60 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { layoutOf, usualWidth } from "../../../src/domain/datalog/layout";
+
+const data = (count: number, width = 3) =>
+	Array.from({ length: count }, (_, i) => Array.from({ length: width }, (_, j) => String(i + j)));
+
+describe("layoutOf()", () => {
+	test("finds the header above the numbers, and a row of units under it", () => {
+		expect(layoutOf([["Time", "RPM", "ECT"], ...data(5)])).toEqual({
+			headers: ["Time", "RPM", "ECT"],
+			units: ["", "", ""],
+			firstData: 1,
+		});
+		expect(layoutOf([["Time", "RPM", "ECT"], ["[s]", "rpm", "°C"], ...data(5)])).toEqual({
+			headers: ["Time", "RPM", "ECT"],
+			units: ["s", "rpm", "°C"],
+			firstData: 2,
+		});
+	});
+	test("passes over notes before the header, even those that hold numbers or as many fields", () => {
+		const notes = [["Logger 7"], ["Recorded", "2026"], [""], ["Firmware", "3.1", "b"], ["1", "2", "3"]];
+		const layout = layoutOf([...notes, ["Time", "RPM", "ECT"], ...data(8)]);
+		expect(layout).toMatchObject({ headers: ["Time", "RPM", "ECT"], firstData: 6 });
+	});
+	test("names columns that have no name, and tells apart those that share one", () => {
+		expect(layoutOf(data(4))).toMatchObject({ headers: ["Column 1", "Column 2", "Column 3"], firstData: 0 });
+		expect(layoutOf([["A", "A", ""], ...data(4)])).toMatchObject({ headers: ["A", "A (2)", "Column 3"] });
+	});
+	test("minds neither a separator at the end of the rows nor fields left empty", () => {
+		const rows = [
+			["1", "2", "", ""],
+			["", "2", "3", ""],
+			["2", "", "", ""],
+		];
+		expect(layoutOf([["Time", "RPM", "ECT"], ...rows, ...rows])).toMatchObject({ firstData: 1 });
+	});
+	test("says what is missing where it is no log", () => {
+		expect(layoutOf([["one"], ["two"]])).toBe("oneColumn");
+		expect(layoutOf([])).toBe("oneColumn");
+		expect(
+			layoutOf([
+				["a", "b"],
+				["c", "d"],
+				["e", "f"],
+			]),
+		).toBe("noNumbers");
+	});
+	test("finds the first row of numbers however many notes stand before it", () => {
+		const note = fc.array(fc.constantFrom("car", "driver", "x y", "", "v. b"), { maxLength: 5 });
+		fc.assert(
+			fc.property(fc.array(note, { maxLength: 20 }), fc.integer({ min: 4, max: 30 }), (notes, count) => {
+				const layout = layoutOf([...notes, ["Time", "RPM", "ECT", "TP"], ...data(count, 4)]);
+				// A note may look like a header, but never like numbers.
+				if (typeof layout !== "string" && usualWidth([...notes, ...data(count, 4)]).width === 4)
+					expect(layout.firstData).toBe(notes.length + 1);
+			}),
+		);
+	});
+});
