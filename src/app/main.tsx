@@ -9,6 +9,7 @@ import { createModel } from "./model";
 import { troubleWords } from "./text";
 import { createToasts } from "./toasts";
 import "./styles/base.css";
+import "./styles/controls.css";
 import "./styles/frame.css";
 
 const toasts = createToasts();
