@@ -30,8 +30,6 @@ export async function* piecesOf(file: Blob, encoding: Encoding): AsyncGenerator<
 	for (let from = 0; from < file.size; from += pieceBytes) {
 		const bytes = await file.slice(from, from + pieceBytes).arrayBuffer();
 		const last = from + pieceBytes >= file.size;
-		const text = decoder.decode(bytes, { stream: !last });
-		(bytes as unknown as { transfer?: (n: number) => void }).transfer?.(0);
-		yield { text, share: Math.min(1, (from + pieceBytes) / file.size) };
+		yield { text: decoder.decode(bytes, { stream: !last }), share: Math.min(1, (from + pieceBytes) / file.size) };
 	}
 }
