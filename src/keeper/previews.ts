@@ -1,11 +1,11 @@
 /** Looking ahead from an open account. What does not change from key to key is reckoned once. */
-import { absorb } from "../domain/estimator/absorb";
+import { type Absorbed, absorb } from "../domain/estimator/absorb";
 import type { Belief } from "../domain/estimator/belief";
 import { type Estimate, estimateOf } from "../domain/estimator/estimate";
 import { outlookOf, type Pour } from "../domain/estimator/outlook";
 import { prepared, smallSample } from "../domain/estimator/resample";
 import type { Outlook } from "../domain/estimator/stretch";
-import type { LogEvent } from "../domain/event";
+import type { FillEvent, LogEvent } from "../domain/event";
 import type { ContentRange } from "../domain/quantity";
 import { seedsFor } from "../domain/random";
 import type { Calibration, Car } from "../domain/vehicle";
@@ -64,8 +64,13 @@ function answersOf(
 		return (await replayed(earlier, near ? recent : await stored(earlier).catch(() => []))).checkpoint;
 	}
 	const pouredOnce = remembered((start: Belief, ...fills: DraftStop["fills"]) =>
-		fills.reduce((belief, fill) => absorb(belief, fill, car.tank, size).belief, start),
+		fills.reduce<Absorbed>((before, fill) => poured(before, fill), { belief: start, surprise: null }),
 	);
+	/** What was odd about an earlier fill of the stop is still to be said. */
+	function poured({ belief, surprise }: Absorbed, fill: FillEvent): Absorbed {
+		const after = absorb(belief, fill, car.tank, size);
+		return { belief: after.belief, surprise: after.surprise ?? surprise };
+	}
 	const outlookOnce = remembered(
 		(belief: Belief, pour: Pour, window: ContentRange): Outlook => outlookOf(belief, pour, car.tank, window),
 	);
@@ -74,7 +79,7 @@ function answersOf(
 		baseOnce(instead, at !== undefined && Date.parse(at) < newest ? at : null);
 	async function atPump(fills: DraftStop["fills"], at: string, instead: readonly string[]): Promise<AtPump> {
 		const { start, calibration, counting } = await baseAt(instead, fills[0]?.at ?? at);
-		return { belief: pouredOnce(start, ...fills), calibration, counting: [...counting, ...fills] };
+		return { belief: pouredOnce(start, ...fills).belief, calibration, counting: [...counting, ...fills] };
 	}
 
 	async function preview(draft: DraftStop): Promise<Preview> {
@@ -84,7 +89,7 @@ function answersOf(
 		const window = calibration?.window ?? null;
 		const last = fills.at(-1);
 		const beforeLast = pouredOnce(start, ...fills.slice(0, -1));
-		const { belief, surprise } = last ? absorb(beforeLast, last, car.tank, size) : { belief: start, surprise: null };
+		const { belief, surprise } = last ? poured(beforeLast, last) : beforeLast;
 		const estimate = estimateOf(belief, window);
 		const pour = next ?? (last && amountless(last));
 		return {
@@ -92,7 +97,7 @@ function answersOf(
 			surprise,
 			before,
 			calibration,
-			outlook: window && pour ? outlookOnce(next ? belief : beforeLast, pour, window) : null,
+			outlook: window && pour ? outlookOnce(next ? belief : beforeLast.belief, pour, window) : null,
 			mend:
 				draft.mend && last
 					? mendFor(belief, estimate, calibration, car.tank, [...base.counting, ...fills], last.at)
@@ -102,15 +107,8 @@ function answersOf(
 	return { preview, atPump };
 }
 
-function amountless({ id, at, stop, product, place, gauge }: DraftStop["fills"][number]): Pour {
-	return {
-		id,
-		at,
-		stop,
-		product,
-		...(place === undefined ? {} : { place }),
-		...(gauge === undefined ? {} : { gauge }),
-	};
+function amountless({ kind, litres, toClick, pricePerLitre, ...pour }: FillEvent): Pour {
+	return pour;
 }
 
 /** The function with its last answer kept; beliefs are told apart by identity, all else by contents. */

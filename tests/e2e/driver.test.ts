@@ -165,6 +165,7 @@ const marks: Readonly<Record<string, string>> = {
 	"measure/reported": 'main button[type="submit"]',
 	"measure/trim": 'main button[type="submit"]',
 	"measure/gauge": 'main input[type="range"]',
+	datalog: 'main input[type="file"]',
 	costs: ".coststops a",
 	places: "main h2",
 	"place/Nowhere": 'main a[href="#/places"]',

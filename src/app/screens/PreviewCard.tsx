@@ -19,7 +19,7 @@ export function PreviewCard({ source, unit }: PreviewCardProps) {
 	const poured = fills.length > 0;
 	const amounts = fills.map(({ litres }) => exactVolume(litres, unit)).join(" + ");
 	const verdict = verdictOf(estimate, calibration);
-	const odd = warningsFor(estimate, calibration, surprise).find(({ code }) => code === "impossibleLevel");
+	const odd = warningsFor(estimate, calibration, surprise).find(({ code }) => code.startsWith("impossible"));
 	const outside = (estimate.above ?? 0) + (estimate.below ?? 0);
 	return (
 		<section class="preview stack" aria-label="What this leads to">

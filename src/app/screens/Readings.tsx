@@ -43,6 +43,12 @@ function Ways() {
 						</a>
 					</li>
 				))}
+				<li>
+					<a class="button" href="#/datalog">
+						<span>A data log</span>
+						<span class="small">Any logger’s CSV: the trims of a whole drive, and lambda under load.</span>
+					</a>
+				</li>
 			</ul>
 		</section>
 	);
