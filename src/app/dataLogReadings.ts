@@ -1,6 +1,6 @@
 /** What a data log offers for the account, each reading by itself: nothing is averaged. */
 import type { LogRead } from "../datalog/readLog";
-import type { LogEvent, TankReading, TrimReading } from "../domain/event";
+import { countingEvents, type LogEvent, type TankReading, type TrimReading } from "../domain/event";
 import { type Fraction, fraction } from "../domain/quantity";
 import type { Calibration, Car } from "../domain/vehicle";
 import { flashedNow } from "./calibrations";
@@ -37,6 +37,41 @@ export function baselineOf(instruments: Remembered, car: Car): number {
 	const typed = (instruments[baselineKey(car.id)] ?? "").replace(/[%\s]/g, "");
 	const size = parseNumber(typed.replace(/^[+\-−–]/, ""), 0, 50);
 	return size.ok ? (/^[-−–]/.test(typed) ? -size.value : size.value) / 100 : 0;
+}
+
+/** What of a log is in the account. */
+export interface Saved {
+	/** The events that count. */
+	readonly ids: ReadonlyMap<OfferKind, string>;
+	/** One does not count any more, and a reading of some data log that was corrected does: perhaps it took its place. */
+	readonly perhapsCorrected: boolean;
+}
+
+const offerKinds: readonly OfferKind[] = ["trim", "load", "ethanol"];
+const idStart = "log-";
+
+/** The id of a reading names its log, so that every later look at the same log finds it; `unique` keeps tries apart. */
+export function savedId(fingerprint: string, kind: OfferKind, unique: string): string {
+	return `${idStart}${fingerprint}-${kind}-${unique}`;
+}
+
+export function savedOf(events: readonly LogEvent[], fingerprint: string): Saved {
+	const ofLog = savedId(fingerprint, "trim", "").slice(0, -"trim-".length);
+	const ids = new Map<OfferKind, string>();
+	if (!events.some(({ id }) => id.startsWith(ofLog))) return { ids, perhapsCorrected: false };
+	const counting = countingEvents(events);
+	for (const kind of offerKinds) {
+		const event = counting.find(({ id }) => id.startsWith(savedId(fingerprint, kind, "")));
+		if (event) ids.set(kind, event.id);
+	}
+	const known = events.filter(({ id }) => id.startsWith(ofLog)).length;
+	const perhapsCorrected = known > ids.size && counting.some(isCorrected);
+	return { ids, perhapsCorrected };
+}
+
+/** A correction keeps the method of what it replaces, under an id of its own. */
+function isCorrected(event: LogEvent): boolean {
+	return event.kind === "reading" && (event.method ?? "").startsWith("data log") && !event.id.startsWith(idStart);
 }
 
 export function offersOf({ finding }: LogRead, context: Context): readonly Offer[] {

@@ -5,8 +5,13 @@ import { idleSpeed, warmC, windowS } from "../domain/datalog/constants";
 import type { Lack, Role, Unit } from "../domain/datalog/role";
 import type { Reason } from "../domain/datalog/steady";
 import type { Agreement } from "../domain/datalog/underLoad";
+import type { VolumeUnit } from "../domain/units";
+import { distanceUnit, kmPerMile } from "./stopDetails";
 
-export const refusalWords: Readonly<Record<Refusal, string>> = {
+/** Why there is nothing to show of a file: by itself, or because the app has a fault. */
+export type Trouble = Refusal | "broken";
+
+export const refusalWords: Readonly<Record<Trouble, string>> = {
 	empty: "There is nothing in this file: export the log once more, and choose that.",
 	picture: "This is a picture: choose the file that your logger saves as CSV or text.",
 	pdf: "This is a PDF, which holds pages and no rows: let your logger save the log as CSV.",
@@ -20,6 +25,7 @@ export const refusalWords: Readonly<Record<Refusal, string>> = {
 		"No rows of numbers were found at the beginning of this file: choose the log itself, with one row for each moment.",
 	unreadable:
 		"The phone would not give the file to its end: copy it to the phone’s own storage, and choose it from there.",
+	broken: "The app could not read it. Reload the app and try again.",
 };
 
 export const roleNames: Readonly<Record<Role, string>> = {
@@ -78,10 +84,13 @@ export const skipWords: Readonly<Record<Skip, string>> = {
 };
 
 /** Why so much of the log says nothing. */
-export const reasonWords: Readonly<Record<Reason, string>> = {
+export function reasonWords(reason: Reason, unit: VolumeUnit): string {
+	return reason === "idle" ? `idle, or slower than ${speedWords(idleSpeed, unit)}` : otherReasons[reason];
+}
+
+const otherReasons: Readonly<Record<Exclude<Reason, "idle">, string>> = {
 	missing: "not all was logged",
 	cold: `the engine was below ${warmC}\u00a0°C`,
-	idle: `idle, or slower than ${idleSpeed}\u00a0km/h`,
 	openLoop: "open loop",
 	tooShort: `less than ${windowS}\u00a0s at a time`,
 	unsteady: "foot, load or speed were moving",
@@ -131,6 +140,11 @@ export function durationWords(seconds: number): string {
 	if (whole < 120) return `${whole}\u00a0s`;
 	const minutes = Math.round(whole / 60);
 	return minutes < 120 ? `${minutes}\u00a0min` : `${Math.floor(minutes / 60)}\u00a0h ${minutes % 60}\u00a0min`;
+}
+
+/** A speed in km/h as the driver counts it: in miles where fuel is counted in gallons. */
+function speedWords(kmh: number, unit: VolumeUnit): string {
+	return distanceUnit(unit) === "km" ? `${whole.format(kmh)}\u00a0km/h` : `${whole.format(kmh / kmPerMile)}\u00a0mph`;
 }
 
 /** A place in the log. */

@@ -1,10 +1,11 @@
 /** Everything an event says, as terms and what they are. */
-import type { LogEvent } from "../domain/event";
+import type { FillEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Calibration, Car } from "../domain/vehicle";
 import { budgetsOf } from "../domain/warnings";
 import { dateTime, exactPercent, exactPercentRange, exactVolume, inTwenty } from "./format";
 import { fillsIn, type LogItem, type ToldEvent } from "./logView";
+import { unitPrice } from "./money";
 import { distanceUnit, typedOdometer } from "./stopDetails";
 import { productName, productRange } from "./text";
 
@@ -22,18 +23,22 @@ export function factsOf(item: LogItem, car: Car, unit: VolumeUnit): Fact[] {
 	if (fills.length === 0) return [{ term: "When", is: dateTime(item.at) }, ...factsOfOne(event, car, unit)];
 	const place = fills.find((fill) => fill.place !== undefined)?.place;
 	const gauge = fills.find((fill) => fill.gauge !== undefined)?.gauge;
+	const km = fills.find((fill) => fill.odometerKm !== undefined)?.odometerKm;
 	return [
 		{ term: "When", is: dateTime(item.at) },
 		{ term: "Place", is: place ?? "not named" },
 		{ term: "Gauge before", is: gauge === undefined ? "not looked" : gaugeShare(gauge) },
+		...odometer(km, unit),
 	];
 }
 
-/** What one fill of a stop says. */
-export function factsOfFill(fill: Extract<LogEvent, { kind: "fill" }>, unit: VolumeUnit): Fact[] {
+/** What one fill of a stop says; `currency`: ISO 4217, where the car has one. */
+export function factsOfFill(fill: FillEvent, unit: VolumeUnit, currency: string | undefined): Fact[] {
+	const { pricePerLitre } = fill;
 	return [
 		{ term: "Displayed", is: displayed(fill.litres, unit) },
 		{ term: "Label allows", is: productRange(fill.product) },
+		...(pricePerLitre === undefined ? [] : [{ term: "Price", is: unitPrice(pricePerLitre, unit, currency) }]),
 		...(fill.toClick ? [{ term: "Filled", is: "to the nozzle’s first click" }] : []),
 	];
 }

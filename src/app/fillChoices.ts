@@ -1,9 +1,7 @@
 /** What the log offers to choose from: places and products, the last used first. */
 import { catalogue } from "../domain/catalogue";
 import { countingEvents, type FillEvent, type LogEvent, type Product } from "../domain/event";
-
-/** Offered while the log knows none. */
-const usual = ["flex-51-83", "gasoline-e10", "gasoline-to-10"];
+import { localFuels } from "./localFuels";
 
 function fillsNewestFirst(events: readonly LogEvent[]): FillEvent[] {
 	return countingEvents(events)
@@ -21,7 +19,8 @@ export function productsIn(events: readonly LogEvent[]): Product[] {
 	for (const { product } of fillsNewestFirst(events)) {
 		if (!found.has(productKey(product))) found.set(productKey(product), { id: product.id, range: product.range });
 	}
-	for (const id of usual) {
+	const { strong, gasolines } = localFuels();
+	for (const id of [strong, ...gasolines]) {
 		const entry = catalogue.find((known) => known.id === id);
 		if (entry && found.size < 3 && !found.has(productKey(entry)))
 			found.set(productKey(entry), { id, range: entry.range });

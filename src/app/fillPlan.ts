@@ -4,8 +4,9 @@ import type { Fullness, Handling, Offer, Plan, Planned, PlannedPour, Unplannable
 import { type Litres, litres } from "../domain/quantity";
 import { fromLitres, type VolumeUnit } from "../domain/units";
 import type { PlanAnswer, PlanAsk } from "../keeper/view";
+import { type Arrival, type ArrivalPart, arrivalOf, changedSince } from "./arrival";
 import { type DraftPour, emptyPour, type FillDraft, typedAmount } from "./fillDraft";
-import { typedPrice } from "./stopDetails";
+import { readPrice, typedPrice } from "./stopDetails";
 
 export interface FillPlan {
 	readonly offers: readonly Offer[];
@@ -17,8 +18,12 @@ export interface FillPlan {
 	readonly ids: readonly string[];
 	/** As it was made before any of it was poured. */
 	readonly made: Plan;
-	/** The second pour, reckoned anew after the first; null before that. */
-	readonly rest: Rest | null;
+	/** What it was made with; older ones did not keep it. */
+	readonly visit?: Arrival;
+	/** What was typed of prices before it, per litre; they are those of its pours. */
+	readonly priced?: readonly Offer[];
+	/** The second pour, reckoned anew after the first, and with what; null before that. */
+	readonly rest: (Rest & { readonly visit?: Arrival }) | null;
 }
 
 export type Rest =
@@ -39,6 +44,8 @@ export interface Guided {
 	readonly next: PlannedPour | null;
 	/** The nozzle clicked although more was to come: the tank is full. */
 	readonly clicked: boolean;
+	/** What was noted otherwise since this was planned. */
+	readonly changed: readonly ArrivalPart[];
 }
 
 /** The stop with a plan to be poured after what it holds already. */
@@ -48,6 +55,9 @@ export function withPlan(
 	made: Plan,
 	now: number,
 ): FillDraft {
+	const [kept, dropped] = [true, false].map((keep) =>
+		draft.pours.filter((pour) => poured.some(({ id }) => id === pour.id) === keep),
+	);
 	const plan: FillPlan = {
 		offers,
 		fullness,
@@ -55,35 +65,55 @@ export function withPlan(
 		handling,
 		ids: ids.slice(0, made.pours.length),
 		made,
+		visit: arrivalOf(draft),
+		priced: [...pricesOf(dropped, draft.unit), ...(draft.plan?.priced ?? [])],
 		rest: null,
 	};
-	const kept = draft.pours.filter((pour) => poured.some(({ id }) => id === pour.id));
 	return { ...draft, plan, notedAt: now, pours: [...kept, plannedPour(plan, ids[0], made.pours[0], draft.unit)] };
 }
 
-/** A pour of a plan with nothing typed. Its price is taken over only where the plan was made for a sum of money. */
+/** Whether a pour with something typed by the driver makes way for those of a new plan. */
+export function losesTyped({ pours, plan }: FillDraft, poured: readonly FillEvent[]): boolean {
+	return pours.some(({ id, typed, price, toClick }) => {
+		const byPlan = plan?.ids.includes(id);
+		return (typed !== "" || price !== "" || (toClick && !byPlan)) && !poured.some((fill) => fill.id === id);
+	});
+}
+
+function pricesOf(pours: readonly DraftPour[], unit: VolumeUnit): Offer[] {
+	return pours.flatMap(({ product, price }) => {
+		const read = readPrice(price, unit);
+		return read.ok && read.value !== null ? [{ product, pricePerLitre: read.value }] : [];
+	});
+}
+
+/** A pour of a plan with no amount typed. Its price is one typed before, or, in a plan for a sum of money, the offer's. */
 function plannedPour(
-	{ fullness, offers }: FillPlan,
+	{ fullness, offers, priced = [] }: FillPlan,
 	id: string,
 	{ product, toClick }: PlannedPour,
 	unit: VolumeUnit,
 ): DraftPour {
-	const offer = offers.find((other) => same(other.product, product));
-	const price = fullness.kind === "money" ? typedPrice(offer?.pricePerLitre, unit) : "";
-	return { ...emptyPour(id, product), toClick, price };
+	const known = fullness.kind === "money" ? offers : priced;
+	const offer = known.find((other) => same(other.product, product));
+	return { ...emptyPour(id, product), toClick, price: typedPrice(offer?.pricePerLitre, unit) };
 }
 
 /** Null where there is no plan, or the open pour is none of it. */
 export function guidedBy(draft: FillDraft): Guided | null {
-	const { plan, pours } = draft;
+	const { plan: stored, pours } = draft;
 	const open = pours[pours.length - 1];
-	const step = plan ? plan.ids.indexOf(open.id) : -1;
-	if (!plan || step < 0) return null;
+	const step = stored ? stored.ids.indexOf(open.id) : -1;
+	if (!stored || step < 0) return null;
+	// What did not fit before may fit with what is noted now.
+	const undone = step === 0 && changedSince(stored.rest?.visit, draft).length > 0;
+	const plan = undone ? { ...stored, rest: null } : stored;
 	const pour = step === 0 ? plan.made.pours[0] : (restPour(plan) ?? plan.made.pours[step]);
 	const second = step === 0 ? (plan.made.pours[1] ?? null) : null;
 	const clicked = second !== null && open.toClick;
 	const next = clicked || plan.rest?.kind === "none" ? null : second;
-	return pour ? { plan, step, pour, next, clicked } : null;
+	const madeWith = plan.rest && plan.rest.kind !== "unknown" ? plan.rest.visit : plan.visit;
+	return pour ? { plan, step, pour, next, clicked, changed: changedSince(madeWith, draft) } : null;
 }
 
 function restPour({ rest }: FillPlan): PlannedPour | null {
@@ -134,7 +164,7 @@ export function restOf(answer: PlanAnswer | null, { step }: Handling): Rest {
 /** On to the next product, or no further where nothing more is to be poured. */
 export function withRest(draft: FillDraft, { plan, step }: Guided, rest: Rest): FillDraft {
 	const next = rest.kind === "planned" ? rest.planned.plan.pours[0] : plan.made.pours[step + 1];
-	const changed = { ...draft, plan: { ...plan, rest } };
+	const changed = { ...draft, plan: { ...plan, rest: { ...rest, visit: arrivalOf(draft) } } };
 	if (rest.kind === "none" || !next) return changed;
 	return { ...changed, pours: [...draft.pours, plannedPour(plan, plan.ids[step + 1], next, draft.unit)] };
 }

@@ -39,6 +39,20 @@ export function volumeRange(from: number, to: number, unit: VolumeUnit): string 
 	return `${tenth.format(fromLitres(from, unit))}–${volume(to, unit)}`;
 }
 
+/** International mile, exact (NIST SP 811, appendix B). */
+export const kmPerMile = 1.609344;
+
+/** What the car's distances are counted in. */
+export function distanceUnit(unit: VolumeUnit): "km" | "mi" {
+	return unit === "L" ? "km" : "mi";
+}
+
+/** "3 to 10 km", or whole miles. */
+export function distanceRange(fromKm: number, toKm: number, unit: VolumeUnit): string {
+	const shown = (km: number) => whole.format(unit === "L" ? km : km / kmPerMile);
+	return `${shown(fromKm)} to ${shown(toKm)}${space}${distanceUnit(unit)}`;
+}
+
 /** As typed at the pump, up to three decimals. */
 export function exactVolume(litres: number, unit: VolumeUnit): string {
 	return `${typed.format(fromLitres(litres, unit))}${space}${unit}`;

@@ -3,6 +3,7 @@ import type { FuelSystem, Spreads } from "../domain/engine/fuelSystem";
 import { err, ok, type Result } from "../domain/result";
 import { type ChosenUnits, type UnitKind, unitSize } from "./fuelSystemUnits";
 import { readNumber } from "./numberWords";
+import { parseNumber } from "./parseNumber";
 
 export type NumberName = Exclude<keyof FuelSystem, "spreads">;
 export type SpreadName = keyof Spreads;
@@ -89,16 +90,32 @@ export function fuelSystemFormOf(system: FuelSystem, units: ChosenUnits): FuelSy
 	return { values: Object.fromEntries(values), units };
 }
 
-/** Another unit: numbers that stand as stored are shown in it, typed ones stay as typed. */
-export function withFieldUnit(form: FuelSystemForm, kind: UnitKind, unit: string, stored: FuelSystem): FuelSystemForm {
+/**
+ * Another unit, chosen beside one field. Numbers that stand as stored are shown in it. One typed beside the chooser stays
+ * as typed: it was meant so. Those of other fields that share the unit are converted, as far as they can be read.
+ */
+export function withFieldUnit(
+	form: FuelSystemForm,
+	chosenAt: FieldName,
+	kind: UnitKind,
+	unit: string,
+	stored: FuelSystem,
+): FuelSystemForm {
 	const units = { ...form.units, [kind]: unit };
 	const [before, after] = [fuelSystemFormOf(stored, form.units).values, fuelSystemFormOf(stored, units).values];
 	const values = { ...form.values };
 	for (const name of fieldNames) {
-		if (fields[name].unit === kind && values[name] !== undefined && values[name] === before[name])
-			values[name] = after[name] ?? "";
+		const typed = values[name];
+		if (fields[name].unit !== kind || typed === undefined) continue;
+		if (typed === before[name]) values[name] = after[name] ?? "";
+		else if (name !== chosenAt) values[name] = inUnits(typed, name, form.units, units);
 	}
 	return { values, units };
+}
+
+function inUnits(typed: string, name: FieldName, from: ChosenUnits, to: ChosenUnits): string {
+	const read = parseNumber(typed, 0, Number.MAX_VALUE);
+	return read.ok ? typedField(name, read.value * sizeOf(name, from), to) : typed;
 }
 
 /** How many of the fields hold something. */

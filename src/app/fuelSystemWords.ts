@@ -136,11 +136,19 @@ export function edgeWords({ risk }: LeanEdge): string {
 	return `All limits taken together, the real one is lower with a chance of ${budgetWords(risk)}: what the calibration accepts of too much ethanol.`;
 }
 
+/** -1, 0 or 1 as the first content lies below, at or above the second, in the tenths of a percent that forms hold. */
+export function compareTenths(a: number, b: number): number {
+	return Math.sign(Math.round(a * 1000) - Math.round(b * 1000));
+}
+
 /** How the edge stands to the window that there is; null where there is none. */
 export function againstWindow(edge: number, upper: number | null): string | null {
 	if (upper === null) return null;
 	const end = exactPercent(upper);
-	return edge < upper
+	const order = compareTenths(edge, upper);
+	if (order === 0)
+		return `The calibration’s window ends at ${end} too: it is as wide as the fuel system surely allows.`;
+	return order < 0
 		? `The calibration’s window goes on to ${end}, further than the fuel system surely does.`
 		: `The calibration’s window ends at ${end}, before the fuel system does. Your tuner may have other reasons for that: ask before you widen it.`;
 }

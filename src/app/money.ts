@@ -27,12 +27,6 @@ export function money(amount: number, currency: string | undefined): string {
 	return formatFor(currency, Math.abs(shown) >= 1e4 ? 0 : null).format(shown);
 }
 
-/** From one amount to another; where both read the same, that one. */
-export function moneyRange(from: number, to: number, currency: string | undefined): string {
-	const [low, high] = [money(from, currency), money(to, currency)];
-	return low === high ? low : `${low} to ${high}`;
-}
-
 /** What one litre or gallon costs: pumps show tenths of a cent. */
 export function unitPrice(perLitre: number, unit: VolumeUnit, currency: string | undefined): string {
 	const price = perLitre * litresPer[unit];

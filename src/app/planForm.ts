@@ -83,22 +83,40 @@ function offersAt(events: readonly LogEvent[], place: string | null, unit: Volum
 	return [...listed.values()].slice(0, mostListed).map((product, i) => ({
 		product,
 		on: i < on,
-		price: typedPrice(lastPrice(events, place, product) ?? undefined, unit),
+		price: priceAt(events, place, product, unit),
 	}));
 }
 
 /** More would be tiring to switch off. */
 const [mostOn, mostListed] = [3, 5];
 
-/** The form at another place, with what is sold there. */
+/** The form at another place, with what is sold there; what the driver ticked, typed or added stays. */
 export function atPlace(form: PlanForm, place: string | null, events: readonly LogEvent[]): PlanForm {
-	return { ...form, place, offers: offersAt(events, place, form.unit) };
+	const filledIn = offersAt(events, form.place, form.unit);
+	const there = offersAt(events, place, form.unit);
+	const mine = form.offers.flatMap((offer) => {
+		const typed = offer.price !== priceAt(events, form.place, offer.product, form.unit);
+		const touched = typed || offer.on !== offerOf(filledIn, offer.product)?.on;
+		return touched ? [typed ? offer : { ...offer, price: priceAt(events, place, offer.product, form.unit) }] : [];
+	});
+	const merged = there.map((offer) => offerOf(mine, offer.product) ?? offer);
+	const more = mine.filter(({ product }) => !offerOf(there, product));
+	return { ...form, place, offers: [...merged, ...more] };
+}
+
+function offerOf(offers: readonly PlanOffer[], product: Product): PlanOffer | undefined {
+	return offers.find((offer) => productKey(offer.product) === productKey(product));
+}
+
+/** As it is filled in from the log; empty: never noted. */
+function priceAt(events: readonly LogEvent[], place: string | null, product: Product, unit: VolumeUnit): string {
+	return typedPrice(lastPrice(events, place, product) ?? undefined, unit);
 }
 
 /** With one more product on sale. */
 export function withOffer(form: PlanForm, product: Product, events: readonly LogEvent[]): PlanForm {
 	const others = form.offers.filter((offer) => productKey(offer.product) !== productKey(product));
-	const price = typedPrice(lastPrice(events, form.place, product) ?? undefined, form.unit);
+	const price = priceAt(events, form.place, product, form.unit);
 	return { ...form, offers: [...others, { product, on: true, price }] };
 }
 

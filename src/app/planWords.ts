@@ -5,6 +5,7 @@ import type { ContentRange } from "../domain/quantity";
 import { fromLitres, type VolumeUnit } from "../domain/units";
 import type { Calibration } from "../domain/vehicle";
 import type { PlanAnswer } from "../keeper/view";
+import type { ArrivalPart } from "./arrival";
 import type { Guided, Rest } from "./fillPlan";
 import { exactPercentRange, exactVolume, inTwenty, percent, percentRange, volume } from "./format";
 import { distanceUnit, kmPerMile } from "./stopDetails";
@@ -14,6 +15,12 @@ import { productName } from "./text";
 export function pourWords({ product, litres, toClick }: PlannedPour, unit: VolumeUnit): string {
 	const name = productName(product);
 	return toClick ? `${name} to the click, about ${volume(litres, unit)}` : `${exactVolume(litres, unit)} of ${name}`;
+}
+
+/** What must follow where the strong product comes first; null where it does not. */
+export function beforeDrivingWords({ pours: [first, second] }: Plan): string | null {
+	if (!first || !second || middle(first.product.range) <= middle(second.product.range)) return null;
+	return `${productName(second.product)} belongs in before you drive: until then the blend may be past the lean limit.`;
 }
 
 /** Chances no further apart are alike to a driver. */
@@ -127,6 +134,23 @@ export function unplannableWords(why: Unplannable, unit: VolumeUnit): string {
 		case "tooLittleMoney":
 			return "The money does not buy the least that the dispenser sells: raise the sum, or lower the least sale under “Details”.";
 	}
+}
+
+const partWords: Readonly<Record<ArrivalPart, string>> = {
+	gauge: "the gauge",
+	place: "the place",
+	time: "the time",
+	odometer: "the odometer",
+};
+
+/** Why a plan need not hold any more: what was noted otherwise since. */
+export function outdatedWords(
+	changed: readonly ArrivalPart[],
+	pours: readonly PlannedPour[],
+	unit: VolumeUnit,
+): string {
+	const parts = changed.map((part) => partWords[part]).join(" and ");
+	return `Planned before you changed ${parts}: ${pours.map((pour) => pourWords(pour, unit)).join(", then ")}.`;
 }
 
 /** What became of the plan after the first pour; null where it went as planned. `poured`: of the first, L. */

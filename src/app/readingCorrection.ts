@@ -21,6 +21,19 @@ export interface ReadingCorrection {
 	readonly at: string | null;
 }
 
+/** A correction half-typed, as it lies on the disk. */
+export interface CorrectionDraft {
+	/** The id that the new event will have. */
+	readonly id: string;
+	readonly form: ReadingCorrection;
+}
+
+/** A stored draft, if that is what it is. */
+export function readCorrectionDraft(raw: unknown): CorrectionDraft | null {
+	const draft = raw as Partial<CorrectionDraft> | null | undefined;
+	return typeof draft?.id === "string" && draft.form ? (draft as CorrectionDraft) : null;
+}
+
 export type ReadingFaults = Partial<Record<keyof ReadingCorrection, string>>;
 
 /** What a log may hold: see the log's format. */
@@ -52,12 +65,13 @@ export function readReadingCorrection(
 	now: string,
 ): Result<ReadingEvent, ReadingFaults> {
 	const shown = readingCorrectionOf(old);
-	const kept = (field: "value" | "sd", read: () => Result<number, string>) =>
-		form[field] === shown[field] ? ok(old[field]) : read();
+	const kept = (field: "value" | "sd" | "calibratedFor", exact: number, read: () => Result<number, string>) =>
+		form[field] === shown[field] ? ok(exact) : read();
 	const read = together({
-		value: kept("value", () => (old.of === "trim" ? trimValue(form.value) : readPercent(form.value, "30"))),
-		sd: kept("sd", () => readSd(form.sd, "2.5")),
-		calibratedFor: old.of === "trim" ? readPercent(form.calibratedFor, "30") : ok(0),
+		value: kept("value", old.value, () => (old.of === "trim" ? trimValue(form.value) : readPercent(form.value, "30"))),
+		sd: kept("sd", old.sd, () => readSd(form.sd, "2.5")),
+		calibratedFor:
+			old.of === "trim" ? kept("calibratedFor", old.calibratedFor, () => readPercent(form.calibratedFor, "30")) : ok(0),
 	});
 	if (!read.ok) return read;
 	const { value, sd, calibratedFor } = read.value;

@@ -3,6 +3,7 @@ import type { LevelEvent, LogEvent, ReadingEvent } from "../domain/event";
 import { err, ok, type Result } from "../domain/result";
 import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
+import { isoWithOffset } from "./app";
 import { readNumber } from "./numberWords";
 
 export type ReadingKind = "analyser" | "reported" | "tube" | "trim" | "gauge";
@@ -14,6 +15,8 @@ export interface ReadingDraft<Form> {
 	readonly at: string | null;
 	/** When saving was first tried: a second try must write the very same. */
 	readonly triedAt: string | null;
+	/** When it was typed last, ms; null: nothing is typed, or unknown. */
+	readonly notedAt: number | null;
 	readonly form: Form;
 }
 
@@ -74,11 +77,20 @@ export type Reading = Unrecorded<ReadingEvent | LevelEvent>;
 export type Faults<Form> = Partial<Record<keyof Form, string>>;
 export type Read<Form, Event = Reading> = Result<Event, Faults<Form>>;
 
-/** A stored draft, if that is what it is. */
+/** A stored draft, if that is what it is. Older ones do not tell when they were typed. */
 export function readReadingDraft<Form>(raw: unknown): ReadingDraft<Form> | null {
 	const draft = raw as Partial<ReadingDraft<Form>> | null | undefined;
 	const mine = typeof draft?.id === "string" && typeof draft.form === "object" && draft.form !== null;
-	return mine ? (draft as ReadingDraft<Form>) : null;
+	return mine ? ({ notedAt: null, ...draft } as ReadingDraft<Form>) : null;
+}
+
+/** What was measured holds for so long: people drive on and fill up (common practice). */
+const holdsMs = 2 * 3_600_000;
+
+/** When it was measured, ISO 8601 with offset: as chosen, or when saving was tried, or long ago as typed; null: now. */
+export function timeOf({ at, triedAt, notedAt }: ReadingDraft<unknown>, now: number): string | null {
+	const typedAt = notedAt !== null && now - notedAt > holdsMs ? isoWithOffset(notedAt) : null;
+	return at ?? triedAt ?? typedAt;
 }
 
 /** All of the parts, or the faults of those that are wrong. */

@@ -12,10 +12,8 @@ import { exactPercent } from "./format";
 import { readNumber, readPercent } from "./numberWords";
 import { readTank, type TankForm } from "./tankForm";
 
-/** Fuels that a car's first tank most likely holds. */
-export const likelyFuels = ["gasoline-e10", "gasoline-to-10", "gasoline-e0", "flex-51-83"] as const;
-
-export type ContentsChoice = (typeof likelyFuels)[number] | "limits" | "measured" | "unknown";
+/** A fuel by its id in the catalogue, or another way to say what is in the tank: `limits`, `measured`, `unknown`. */
+export type ContentsChoice = string;
 
 export interface SetupForm extends TankForm {
 	/** Stays through failures, so that a second try makes no second car. */

@@ -1,14 +1,10 @@
 /** Odometer and price as a person types them: in miles and per gallon where fuel is counted in gallons. */
 import { ok, type Result } from "../domain/result";
 import { litresPer, type VolumeUnit } from "../domain/units";
+import { distanceUnit, kmPerMile } from "./format";
 import { readNumber } from "./numberWords";
 
-/** International mile, exact (NIST SP 811, appendix B). */
-export const kmPerMile = 1.609344;
-
-export function distanceUnit(unit: VolumeUnit): "km" | "mi" {
-	return unit === "L" ? "km" : "mi";
-}
+export { distanceUnit, kmPerMile };
 
 function kmPer(unit: VolumeUnit): number {
 	return unit === "L" ? 1 : kmPerMile;

@@ -2,10 +2,11 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { OpenedLog } from "../datalog/openLog";
 import type { LogRead } from "../datalog/readLog";
-import type { Refusal } from "../datalog/refusal";
+import { isFileFault } from "../datalog/refusal";
 import { type Columns, isOfUse, lacksOf } from "../domain/datalog/role";
 import { useApp } from "./app";
 import type { EthanolSource, OfferKind } from "./dataLogReadings";
+import type { Trouble } from "./dataLogWords";
 import { type LogReader, startLogReader } from "./logReader";
 import { columnsKey, recalled, remembering } from "./rememberedColumns";
 import { useDraft } from "./useDraft";
@@ -28,7 +29,7 @@ interface Opened {
 }
 
 export type Stage =
-	| { readonly is: "choosing"; readonly refusal: Refusal | null }
+	| { readonly is: "choosing"; readonly refusal: Trouble | null }
 	| { readonly is: "opening" }
 	| ({ readonly is: "mapping" } & Opened)
 	| ({ readonly is: "reading"; readonly share: number } & Opened)
@@ -49,7 +50,7 @@ export function useDataLog(carId: string) {
 		reader.current?.then((running) => running.close()).catch(() => {});
 		reader.current = null;
 	}
-	/** Does it unless something else was begun meanwhile; a failure refuses the file. */
+	/** Does it unless something else was begun meanwhile; a failure is told, and reported where it is the app's own. */
 	async function attempt(work: (reader: LogReader, go: (stage: Stage) => boolean) => Promise<void>): Promise<void> {
 		stop();
 		const mine = latest.current;
@@ -60,8 +61,10 @@ export function useDataLog(carId: string) {
 		reader.current = startLogReader();
 		try {
 			await work(await reader.current, go);
-		} catch {
-			go({ is: "choosing", refusal: "unreadable" });
+		} catch (error) {
+			const refusal = isFileFault(error) ? "unreadable" : "broken";
+			if (refusal === "broken") globalThis.reportError?.(error);
+			go({ is: "choosing", refusal });
 		}
 		// Its memory is given back at once.
 		if (mine === latest.current) stop();

@@ -5,7 +5,7 @@ import { recognisedAll } from "../domain/datalog/recognise";
 import type { Columns } from "../domain/datalog/role";
 import { err, ok, type Result } from "../domain/result";
 import { type Encoding, encodingOf } from "./encoding";
-import { type Refusal, refusalOfBytes, refusalOfText } from "./refusal";
+import { isFileFault, type Refusal, refusalOfBytes, refusalOfText } from "./refusal";
 import { newlineOf, rowReader, type Separators } from "./rows";
 
 export interface OpenedLog extends Separators, Layout {
@@ -23,11 +23,13 @@ const delimiters = ["\t", ";", "|", ","];
 /** Most rows of a log have the same number of fields. */
 const regular = 0.6;
 
+/** Rejects only where the fault is not the file's. */
 export async function openLog(file: Blob): Promise<Result<OpenedLog, Refusal>> {
 	let head: Uint8Array;
 	try {
 		head = new Uint8Array(await file.slice(0, headBytes).arrayBuffer());
-	} catch {
+	} catch (error) {
+		if (!isFileFault(error)) throw error;
 		return err("unreadable");
 	}
 	const encoding = encodingOf(head);

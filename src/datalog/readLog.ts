@@ -8,6 +8,7 @@ import { instantOf, readLogTime } from "../domain/datalog/logTime";
 import { timeUnitOf } from "../domain/datalog/resolveUnit";
 import type { Column, Columns, Unit } from "../domain/datalog/role";
 import { piecesOf } from "./encoding";
+import { fingerprint } from "./fingerprint";
 import type { OpenedLog } from "./openLog";
 import { rowReader } from "./rows";
 
@@ -21,6 +22,8 @@ export interface LogRead {
 	readonly skipped: readonly { readonly why: Skip; readonly count: number; readonly firstLine: number }[];
 	/** When the recording ended, ms since 1970; null where the log has no dates. */
 	readonly ended: number | null;
+	/** The same for every copy of the file, however its columns are read. */
+	readonly fingerprint: string;
 }
 
 /** `columns` must name the time. Rejects where the file cannot be read. */
@@ -32,12 +35,14 @@ export async function readLog(
 ): Promise<LogRead> {
 	const taker = rowTaker(log, columns);
 	const reader = rowReader(log);
+	const print = fingerprint();
 	for await (const { text, share } of piecesOf(file, log.encoding)) {
+		print.add(text);
 		taker.take(reader.push(text));
 		progress(share);
 	}
 	taker.take(reader.end());
-	return taker.finish();
+	return { ...taker.finish(), fingerprint: print.digits() };
 }
 
 function rowTaker({ firstData, headers, mark, rows: sample }: OpenedLog, columns: Columns) {
@@ -76,7 +81,7 @@ function rowTaker({ firstData, headers, mark, rows: sample }: OpenedLog, columns
 				else skips.set(taken, counted(skips.get(taken), line));
 			}
 		},
-		finish(): LogRead {
+		finish(): Omit<LogRead, "fingerprint"> {
 			const time: Column & { readonly unit: Unit } = { role: "time", unit: timeUnit };
 			const finding = findingOf(grid.finish(), named);
 			return {

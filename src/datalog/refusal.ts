@@ -15,6 +15,12 @@ export type Refusal =
 	/** The phone would not give the file, or took it away while it was read. */
 	| "unreadable";
 
+/** Whether the phone would not give the file: moved, removed, changed, or locked (W3C File API, 7.1). */
+export function isFileFault(error: unknown): boolean {
+	const { name } = (error ?? {}) as { readonly name?: unknown };
+	return name === "NotReadableError" || name === "NotFoundError";
+}
+
 /** First bytes of formats that are chosen by mistake. */
 const signatures: readonly (readonly [Refusal, string])[] = [
 	["picture", "89504e47"],

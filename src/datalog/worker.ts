@@ -12,7 +12,7 @@ const reader = {
 	/** Rejects where the file cannot be read to its end. */
 	async read(file: Blob, columns: Columns, tell: (share: number) => void) {
 		const opened = await openLog(file);
-		if (!opened.ok) throw new Error(`the file has changed since it was opened: ${opened.error}`);
+		if (!opened.ok) throw new DOMException(`changed since it was opened: ${opened.error}`, "NotReadableError");
 		let told = performance.now();
 		return readLog(file, opened.value, columns, (share) => {
 			if (performance.now() - told < tellEveryMs) return;

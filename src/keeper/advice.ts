@@ -9,9 +9,9 @@ import { standingAt } from "../domain/plan/standing";
 import type { Measures } from "../domain/plan/worth";
 import { instant } from "../domain/quantity";
 import { seedsFor } from "../domain/random";
-import type { Calibration, Car } from "../domain/vehicle";
+import type { Car } from "../domain/vehicle";
 import { budgetsOf } from "../domain/warnings";
-import { requestFor } from "./ahead";
+import { requestFor, targetOf } from "./ahead";
 import type { previewsOf } from "./previews";
 import type { PlanAsk } from "./view";
 
@@ -93,10 +93,6 @@ export async function tableAt(car: Car, atPump: AtPumpOf, ask: PlanAsk, grid: Mi
 	const target = targetOf(car, calibration, ask);
 	const standing = standingAt(belief, ask.visit, ask.offers.slice(0, 2), car.tank, tableSample);
 	return mixTableOf(standing, grid, target && { window: target.window, budgets: budgetsOf(target) });
-}
-
-function targetOf(car: Car, flashed: Calibration | null, { targetCalibration }: PlanAsk): Calibration | null {
-	return car.calibrations.find(({ id }) => id === targetCalibration) ?? flashed;
 }
 
 /** A fill or a sample at a named place. */

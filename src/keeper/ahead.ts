@@ -1,13 +1,12 @@
 /** "How much of each?", answered from an open account: loaded when first asked. */
-import { absorb } from "../domain/estimator/absorb";
 import { ascending, type Belief, type Column } from "../domain/estimator/belief";
-import { estimateOf } from "../domain/estimator/estimate";
+import { litresForOne } from "../domain/estimator/leg";
 import { quantilesOf } from "../domain/estimator/quantile";
-import { heatPerLitre } from "../domain/fuel";
 import { burnFirst, type Drive, stages } from "../domain/plan/ahead";
 import { after } from "../domain/plan/outcome";
-import { type Found, fillsOf, plannedAt } from "../domain/plan/plan";
+import { type Found, plannedAt } from "../domain/plan/plan";
 import type { PlanRequest } from "../domain/plan/request";
+import type { Standing } from "../domain/plan/standing";
 import { type Fraction, fraction } from "../domain/quantity";
 import { ok } from "../domain/result";
 import type { Calibration, Car, Tank } from "../domain/vehicle";
@@ -22,11 +21,12 @@ const usualDrive: Drive = { gauge: fraction(0.25), days: 7 };
 export async function answered(
 	ask: PlanAsk,
 	atPump: ReturnType<typeof previewsOf>["atPump"],
-	{ tank, calibrations }: Car,
+	car: Car,
 ): Promise<PlanAnswer | null> {
+	const { tank } = car;
 	const { visit, poured, instead, ids } = ask;
 	const { belief, calibration: flashed } = await atPump(poured, visit.at, instead);
-	const calibration = calibrations.find(({ id }) => id === ask.targetCalibration) ?? flashed;
+	const calibration = targetOf(car, flashed, ask);
 	if (!calibration) return null;
 	const request = requestFor(ask, calibration);
 	const found = plannedAt(belief, visit, request, tank, ids);
@@ -34,10 +34,15 @@ export async function answered(
 	return {
 		planned: found.ok ? ok(found.value.planned) : found,
 		calibration,
-		dots: found.ok ? dotsAfter(belief, ask, found.value, tank) : null,
+		dots: found.ok ? dotsAfter(found.value) : null,
 		// With something poured this stop has begun: it is too late to burn anything before it.
 		otherwise: ask.otherwise && short && poured.length === 0 ? otherwise(belief, ask, request, tank) : null,
 	};
+}
+
+/** The calibration that the plan is to suit: the one asked for, else the one flashed. */
+export function targetOf(car: Car, flashed: Calibration | null, { targetCalibration }: PlanAsk): Calibration | null {
+	return car.calibrations.find(({ id }) => id === targetCalibration) ?? flashed;
 }
 
 export function requestFor({ offers, fullness, handling, ids }: PlanAsk, calibration: Calibration): PlanRequest {
@@ -58,19 +63,13 @@ function otherwise(belief: Belief, { visit, ids }: PlanAsk, request: PlanRequest
 	};
 }
 
-/** As the plan's chances were reckoned: to the click on what may fit, else on what the account will hold. */
-function dotsAfter(belief: Belief, { visit, ids }: PlanAsk, found: Found, tank: Tank): readonly Fraction[] {
-	const { plan } = found.planned;
-	if (plan.pours.some(({ toClick }) => toClick)) return dotsIn(after(found.standing, found.pouring).content, found);
-	const fills = fillsOf(plan, visit, ids);
-	return estimateOf(
-		fills.reduce((reached, fill) => absorb(reached, fill, tank).belief, belief),
-		null,
-	).dots;
+/** As the plan's chances were reckoned: on what the account will hold, else on what may fit until the click. */
+function dotsAfter({ estimate, standing, pouring }: Found): readonly Fraction[] {
+	return estimate ? estimate.dots : dotsIn(after(standing, pouring).content, standing);
 }
 
-function dotsIn(content: Column, { standing }: Found): readonly Fraction[] {
-	const quantile = quantilesOf(content, standing.weight, ascending(content));
+function dotsIn(content: Column, { weight }: Standing): readonly Fraction[] {
+	const quantile = quantilesOf(content, weight, ascending(content));
 	return Array.from({ length: 20 }, (_, i) => quantile((2 * i + 1) / 40) as Fraction);
 }
 
@@ -79,6 +78,5 @@ function litresPerKm({ consumption, weight, content, order }: Belief): number | 
 	if (!consumption) return null;
 	const median = quantilesOf(content, weight, order)(0.5) as Fraction;
 	const gasoline = quantilesOf(consumption, weight, ascending(consumption))(0.5);
-	// As much heat, as much road.
-	return (gasoline * heatPerLitre(fraction(0))) / heatPerLitre(median);
+	return gasoline * litresForOne(median);
 }

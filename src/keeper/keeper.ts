@@ -88,23 +88,15 @@ export function keeperOf(store: Store) {
 		/** All events this version can read, in order; quick. */
 		events: async (carId: string) => (await store.events(carId)).sort(compareEvents),
 		account: (carId: string, progress: (share: number) => void = () => {}) => inTurn(() => view(carId, progress)),
-		preview: (carId: string, draft: DraftStop) =>
-			inTurn(async () => {
-				if (open?.car.id !== carId) await view(carId, () => {});
-				return open ? open.ahead.preview(draft) : null;
-			}),
+		preview: (carId: string, draft: DraftStop) => asked(carId, ({ ahead }) => ahead.preview(draft)),
 		/** What a reading or a look at the gauge would do, before it is saved. */
 		previewReading: (carId: string, event: ReadingEvent | LevelEvent) =>
 			asked(carId, async ({ car, ahead }) =>
 				(await import("./readingPreview")).readingPreview(ahead.atPump, car.tank, event),
 			),
+		/** How much of each to pump; null where no calibration says what for. */
 		plan: (carId: string, ask: PlanAsk) =>
-			inTurn(async () => {
-				if (open?.car.id !== carId) await view(carId, () => {});
-				const { answered } = await import("./ahead");
-				return open ? answered(ask, open.ahead.atPump, open.car) : null;
-			}),
-
+			asked(carId, async ({ car, ahead }) => (await import("./ahead")).answered(ask, ahead.atPump, car)),
 		/** What every measurement at a stop is worth; no offers: of the tank as it stands. */
 		measures: (carId: string, ask: PlanAsk) =>
 			asked(carId, async ({ car, ahead }) => (await import("./advice")).measuresAt(car, ahead.atPump, ask)),

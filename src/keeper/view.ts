@@ -120,7 +120,7 @@ export interface Otherwise {
 	readonly burnFirst: Litres | null;
 	/** Distance on which the car burns that, km; null where its consumption is unknown. */
 	readonly burnKm: number | null;
-	/** This stop and the next ones, as far as it takes to come inside; empty where they do not. */
+	/** This stop and the next ones, as far as it takes to come inside; the last may not be. Empty where not even this one can be planned. */
 	readonly stages: readonly Stage[];
 	/** How the car comes from one of them to the next. */
 	readonly drive: Drive;

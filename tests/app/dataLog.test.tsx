@@ -1,67 +1,28 @@
 import { screen, waitFor, within } from "@testing-library/preact";
 import { beforeEach, expect, test, vi } from "vitest";
-import type { LogReader } from "../../src/app/logReader";
-import { openLog } from "../../src/datalog/openLog";
-import { readLog } from "../../src/datalog/readLog";
-import type { ReadingEvent, TrimReading } from "../../src/domain/event";
-import type { Drive } from "../helpers/drive";
-import { type CsvStyle, csvOf } from "../helpers/logCsv";
-import { aCalibration, aCar, aFill, aFlash, aStart } from "../helpers/logs";
-import { type RenderedApp, renderApp } from "./renderApp";
+import type { TrimReading } from "../../src/domain/event";
+import { csvOf } from "../helpers/logCsv";
+import { aCar, aFlash } from "../helpers/logs";
+import { reader } from "./dataLogReader";
+import {
+	car,
+	choose,
+	drive,
+	life,
+	logFile,
+	openScreen,
+	readings,
+	recorded,
+	region,
+	spaces,
+	text,
+} from "./dataLogScreen";
+import { renderApp } from "./renderApp";
 
-// The worker's own code, in the page: jsdom has no workers.
-const reader = vi.hoisted(() => ({ hold: null as Promise<void> | null, opened: 0, closed: 0 }));
-vi.mock("../../src/app/logReader", () => ({
-	startLogReader: async (): Promise<LogReader> => ({
-		open: (file) => {
-			reader.opened++;
-			return openLog(file);
-		},
-		async read(file, columns, tell) {
-			const log = await openLog(file);
-			if (!log.ok) throw new Error(log.error);
-			tell(0.5);
-			await reader.hold;
-			return readLog(file, log.value, columns, tell);
-		},
-		close: () => {
-			reader.closed++;
-		},
-	}),
-}));
+vi.mock("../../src/app/logReader", () => import("./dataLogReader"));
 beforeEach(() => {
 	reader.hold = null;
 });
-
-const car = aCar({
-	calibrations: [
-		aCalibration({ name: "Blend 30" }),
-		aCalibration({ id: "e50", name: "Blend 50", calibratedFor: 0.5, window: [0.45, 0.55] }),
-	],
-});
-const life = [
-	aStart({ at: "2026-05-01T12:00:00+02:00", contents: { range: [0.09, 0.1] }, gauge: 0.25 }),
-	aFill({ id: "f1", at: "2026-05-02T12:00:00+02:00" }),
-];
-const recorded = Date.parse("2026-05-20T10:00:00Z");
-const drive: Drive = { seed: "drive", trim: 0.06, seconds: 600, rate: 2 };
-
-async function openScreen(options: Parameters<typeof renderApp>[0] = {}): Promise<RenderedApp> {
-	const app = await renderApp({ at: "#/datalog", logs: [{ car, events: life }], ...options });
-	await screen.findByLabelText("Choose a data log");
-	return app;
-}
-function logFile(made: Partial<Drive> = {}, style: CsvStyle = {}, lastModified = recorded): File {
-	return new File([csvOf({ ...drive, ...made }, style)], "drive.csv", { lastModified });
-}
-async function choose(app: RenderedApp, file: File): Promise<void> {
-	await app.user.upload(screen.getByLabelText(/^Choose a data log/), file);
-}
-const spaces = (text: string | null | undefined) => text?.replaceAll("\u00a0", " ") ?? "";
-const region = async (name: string) => within(await screen.findByRole("region", { name }));
-const text = async (name: string) => spaces((await screen.findByRole("region", { name })).textContent);
-const readings = async (app: RenderedApp) =>
-	(await app.events("car")).filter((event): event is ReadingEvent => event.kind === "reading");
 
 test("a log becomes a picture, a value and, with one tap, a reading that can be taken back", async () => {
 	const app = await openScreen();

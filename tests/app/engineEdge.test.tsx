@@ -1,6 +1,7 @@
 /** The lean edge on its way from the fuel system into the calibration's form. */
 import { screen, waitFor } from "@testing-library/preact";
 import { expect, test } from "vitest";
+import { againstWindow } from "../../src/app/fuelSystemWords";
 import { aCalibration, aCar, aFlash, aStart } from "../helpers/logs";
 import { type RenderedApp, renderApp } from "./renderApp";
 
@@ -33,6 +34,20 @@ test("the edge is proposed in the form of the calibration in force, and saved on
 	expect(car.calibrations[0]).toEqual(aCalibration());
 	expect(car.calibrations[1]).toMatchObject({ calibratedFor: 0.3, window: [0.26, 0.31] });
 	expect(car.fuelSystem).toEqual(fuelSystem);
+
+	location.hash = "#/engine";
+	await screen.findByText(/window ends at 31.% too: it is as wide as the fuel system surely allows/);
+	expect(screen.queryByRole("button", { name: /as the window’s upper edge/ })).toBeNull();
+	expect(screen.queryByText(/before the fuel system does|further than the fuel system/)).toBeNull();
+});
+
+test("an edge is the window’s own in every tenth of a percent, however the two were divided", () => {
+	for (let tenths = 0; tenths <= 1000; tenths++) {
+		const typed = tenths / 10 / 100;
+		expect(againstWindow(tenths / 1000, typed)).toMatch(/ too: it is as wide/);
+		expect(againstWindow((tenths - 1) / 1000, typed)).toMatch(/further than/);
+		expect(againstWindow((tenths + 1) / 1000, typed)).toMatch(/before the fuel system does/);
+	}
 });
 
 test("a proposal that is typed over is no proposal any more, and left alone it changes nothing", async () => {

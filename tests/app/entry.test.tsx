@@ -63,6 +63,20 @@ test("a stop tells all its fills, whichever of them the address names", async ()
 	expect(region.getAllByText(/^about \d+\s%$/)).toHaveLength(2);
 });
 
+test("a stop tells its odometer, and a fill what a unit of it cost, as this car counts them", async () => {
+	const [first, second] = stop;
+	const priced = { ...first, odometerKm: 16093.44, pricePerLitre: 1.0567 };
+	const app = await renderApp({
+		at: "#/entry/f1",
+		logs: [{ car: { ...car, currency: "EUR" }, events: [start, priced, second] }],
+	});
+	await screen.findByRole("link", { name: "Back to the log" });
+	expect(facts("What it says")).toMatchObject({ Odometer: "16093.4 km", Price: "€1.057 per L" });
+	expect(screen.getAllByText("Price", { selector: "dt" })).toHaveLength(1);
+	await app.model.saveSettings({ units: { [car.id]: "gal" } });
+	await waitFor(() => expect(facts("What it says")).toMatchObject({ Odometer: "10000 mi", Price: "€4.000 per gal" }));
+});
+
 test("it says what the entry did: medians, ranges, chances, what labels allow", async () => {
 	await open("f1");
 	const said = facts("What it did");

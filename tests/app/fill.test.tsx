@@ -164,7 +164,7 @@ test("a disk that fails keeps the form and says so; the next try saves the stop 
 	await screen.findByText(/no room left/);
 	expect(amount().value).toBe("20");
 	fail = false;
-	await app.user.click(button("Save 20 L"));
+	await app.user.click(await waitFor(() => button("Save 20 L")));
 	await waitFor(async () => expect(fillsIn(await app.events("car"))).toHaveLength(1));
 });
 

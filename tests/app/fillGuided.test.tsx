@@ -217,6 +217,65 @@ test("an amount that is changed while the rest is reckoned counts, not the answe
 	await heading(/^First:/);
 });
 
+test("a plan that no longer rests on what is noted says so, and leads to planning anew", async () => {
+	const app = await openGuided(async () => second(8.1));
+	await heading(/^First: 12.5.L/);
+	await app.user.click(button("Fuel gauge before filling: a step less"));
+	await heading(/^First: Gasoline E10 \(US\)$/);
+	const words =
+		"Planned before you changed the gauge: 12.5 L of Gasoline E10 (US), then Flex fuel E85 (US) to the click, about 9.0 L.";
+	expect(spaces(theplan().getByRole("status").textContent)).toBe(words);
+	expect(screen.queryByRole("button", { name: /as planned$/ })).toBeNull();
+	expect(theplan().getByRole("link", { name: "Plan it anew" }).getAttribute("href")).toBe("#/plan");
+	// What goes in all the same is followed by a second pour that knows of it.
+	await press(app, "12");
+	await app.user.click(button(/^Next product/));
+	await heading(/^Then: Flex fuel E85 \(US\) to the click, about 8.1.L/);
+	expect(app.asks[0].visit).toHaveProperty("gauge");
+	await app.user.type(screen.getByRole("textbox", { name: "Odometer, km" }), "84100");
+	await theplan().findByText(/^Planned before you changed the odometer/);
+});
+
+test("a strong product that is pumped first must be followed before driving, and only then", async () => {
+	const strongFirst = {
+		...(made as object),
+		pours: [
+			{ ...pours[1], toClick: false },
+			{ ...pours[0], toClick: true },
+		],
+	};
+	const reply = { ...strongFirst, pours: [{ ...pours[0], toClick: true }] } as never;
+	const planned = { ok: true, value: { plan: reply, verdict: "inside", reach: [0.1, 0.6] } };
+	const app = await openGuided(
+		async () => ({ ...second(1), planned }) as never,
+		withPlan(empty, ask, strongFirst as never, now),
+	);
+	const words = /^Gasoline E10 \(US\) belongs in before you drive: until then the blend may be past the lean limit/;
+	await theplan().findByText(words);
+	await press(app, "9");
+	await app.user.click(button(/^Next product/));
+	await heading(/^Then: Gasoline E10/);
+	theplan().getByText(words);
+});
+
+test("the weaker product first needs no hurry", async () => {
+	await openGuided(async () => second(9.04));
+	await heading(/^First: 12.5.L/);
+	expect(theplan().queryByText(/belongs in before you drive/)).toBeNull();
+});
+
+test("the fold of odometer and price opens on a number that can't be saved, and stays open once it can", async () => {
+	const app = await openGuided(async () => null, empty);
+	const field = screen.getByRole("textbox", { name: "Price per L, EUR" });
+	const fold = field.closest("details") as HTMLDetailsElement;
+	expect(fold.open).toBe(false);
+	await app.user.type(field, "0.");
+	await waitFor(() => expect(fold.open).toBe(true));
+	await app.user.type(field, "8");
+	await waitFor(() => expect(field.getAttribute("aria-invalid")).not.toBe("true"));
+	expect(fold.open).toBe(true);
+});
+
 test("the plan can be left at any time; what is poured stays, and it can be taken up again", async () => {
 	const app = await openGuided(async () => second(9.04));
 	await press(app, "12");

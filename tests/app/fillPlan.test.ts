@@ -1,6 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { type FillDraft, fillsOf, newDraft, readDraft, readFreshDraft, stopOf, visitOf } from "../../src/app/fillDraft";
-import { asPlanned, backTo, guidedBy, restAsk, restOf, withPlan, withRest } from "../../src/app/fillPlan";
+import {
+	type FillDraft,
+	fillsOf,
+	inUnit,
+	newDraft,
+	readDraft,
+	readFreshDraft,
+	stopOf,
+	visitOf,
+} from "../../src/app/fillDraft";
+import { asPlanned, backTo, guidedBy, losesTyped, restAsk, restOf, withPlan, withRest } from "../../src/app/fillPlan";
 import type { Fullness, Plan } from "../../src/domain/plan/request";
 import type { PlanAnswer, PlanAsk } from "../../src/keeper/view";
 import { aCar } from "../helpers/logs";
@@ -67,6 +76,71 @@ test("a plan opens its first pour under the id it was reckoned with, after what 
 test("a price is taken over only where the plan was made for a sum of money", () => {
 	expect(begun({ kind: "money", amount: 40 }).pours[0].price).toBe("0.9");
 	expect(begun({ kind: "litres", litres: 29 as never }).pours[0].price).toBe("");
+});
+
+test("a price typed before the plan goes along with its product, to the second pour as well", () => {
+	const pour = { id: "typing", product: e10, typed: "", toClick: false, price: "1,63" };
+	const draft = begun({ kind: "click" }, { pours: [pour] });
+	expect(draft.pours).toMatchObject([{ id: "one", price: "" }]);
+	const first = typed(draft, "8");
+	const handling = { step: 0.5, minimum: 0 } as never;
+	expect(withRest(first, guide(first), restOf(answer(19), handling)).pours[1]).toMatchObject({
+		id: "two",
+		price: "1.63",
+	});
+	expect(begun({ kind: "click" }, { pours: [{ ...pour, product: flex }] }).pours[0].price).toBe("1.63");
+	// A pour that is in the tank keeps its own.
+	expect(begun({ kind: "click" }, { pours: [{ ...pour, typed: "3" }] }).plan?.priced).toEqual([]);
+});
+
+test("what a plan takes from the form is known: a price, a click or an amount that is none, if the driver typed it", () => {
+	const draft = newDraft(newId, e10, "Harbour", "L");
+	const loses = (part: object) => losesTyped({ ...draft, pours: [{ ...draft.pours[0], ...part }] }, []);
+	expect([{}, { price: "1.6" }, { toClick: true }, { typed: "1x" }].map(loses)).toEqual([false, true, true, true]);
+	const poured = [{ id: draft.pours[0].id }] as never;
+	expect(losesTyped({ ...draft, pours: [{ ...draft.pours[0], typed: "3" }] }, poured)).toBe(false);
+	const second = { ...draft.pours[0], id: "two", toClick: true };
+	expect(losesTyped({ ...begun(), pours: [second] }, [])).toBe(false);
+});
+
+describe("what a plan was made with", () => {
+	const handling = { step: 0.5, minimum: 0 } as never;
+	const changed = (draft: FillDraft, part: Partial<FillDraft>) => guide({ ...draft, ...part }).changed;
+	test("is told where it is noted otherwise since", () => {
+		const draft = begun();
+		expect(changed(draft, {})).toEqual([]);
+		expect(changed(draft, { gauge: 0.81 })).toEqual(["gauge"]);
+		expect(changed(draft, { place: null, at, odometer: "84000" })).toEqual(["place", "time", "odometer"]);
+		expect(changed(begun({ kind: "click" }, { gauge: 0.5 }), { gauge: null })).toEqual(["gauge"]);
+	});
+	test("is the same in another unit, and with an odometer that can't be read", () => {
+		const draft = begun({ kind: "click" }, { odometer: "84001" });
+		expect(guide(inUnit(draft, "gal")).changed).toEqual([]);
+		expect(changed(begun(), { odometer: "84x" })).toEqual([]);
+	});
+	test("is what the second pour was reckoned with, once it was", () => {
+		const first = { ...typed(begun(), "9.5"), gauge: 0.4 as never };
+		const second = withRest(first, guide(first), restOf(answer(19.6), handling));
+		expect(guide(second).changed).toEqual([]);
+		expect(changed(second, { gauge: 0.5 })).toEqual(["gauge"]);
+		expect(guide(backTo(second, "one")).changed).toEqual(["gauge"]);
+		// Not reckoned anew, it stands as it was made.
+		expect(guide(withRest(first, guide(first), restOf(null, handling))).changed).toEqual(["gauge"]);
+	});
+	test("opens the rest again where nothing more did fit before", () => {
+		const first = typed(begun(), "9.5");
+		const none = withRest(first, guide(first), restOf(answer(0.2), handling));
+		expect(guide(none).next).toBeNull();
+		expect(guide({ ...none, gauge: 0.2 }).next).toMatchObject({ litres: 21.04 });
+	});
+	test("is not known of a stored plan from before it was kept, which is read all the same", () => {
+		const draft = begun();
+		const { visit: _, priced: __, ...old } = draft.plan as NonNullable<FillDraft["plan"]>;
+		const read = readDraft(structuredClone({ ...draft, plan: old }));
+		expect(read && changed(read, { gauge: 0.81 })).toEqual([]);
+		const first = typed(read as FillDraft, "8");
+		expect(withRest(first, guide(first), restOf(answer(19), handling)).pours).toHaveLength(2);
+	});
 });
 
 test("the preview of a plan shows where all of it leads, what is typed in place of what was planned", () => {

@@ -8,7 +8,7 @@ import { measureSentences } from "../../src/app/measureWords";
 import { createToasts } from "../../src/app/toasts";
 import type { Measures } from "../../src/domain/plan/worth";
 import type { PlanAsk } from "../../src/keeper/view";
-import { aCar, aFill, aStart } from "../helpers/logs";
+import { aCalibration, aCar, aFill, aStart } from "../helpers/logs";
 import { renderApp } from "./renderApp";
 
 const now = Date.parse("2026-06-20T15:30:00Z");
@@ -75,6 +75,55 @@ test("where no measurement is worth the trouble, that is said", async () => {
 	const app = await renderApp({ at: "#/tank", now, logs, wrap });
 	await app.user.click(await summary());
 	await (await unfolded()).findByText(/^Nothing that you could measure now/);
+});
+
+const planCar = aCar({ calibrations: [aCalibration()] });
+
+test("the plan with flex fuel says what would settle it once that is opened", { timeout: 60_000 }, async () => {
+	const app = await renderApp({ at: "#/plan", now, logs: [{ car: planCar, events: life }] });
+	await app.user.click(await summary());
+	const advice = await unfolded();
+	await advice.findByText(/doubt about the content after this fill/);
+	const sentences = advice.getAllByRole("listitem").map(({ textContent }) => textContent);
+	expect(sentences.length).toBeGreaterThan(0);
+	for (const sentence of sentences) expect(sentence).toMatch(/ would .*\.$/);
+});
+
+test("the plan's advice starts from the plan's own chance, and asks with the plan's question", async () => {
+	const measures: Measures = {
+		filling: true,
+		width: 0.12,
+		inside: 0.6,
+		worths: [{ measure: { kind: "gauge" }, narrowing: 0.5, gain: 0.1 }],
+	};
+	const { asks, wrap } = answering(async () => measures);
+	const calibration = planCar.calibrations[0];
+	const plan = {
+		pours: [{ product: { id: "flex-51-83", range: [0.51, 0.83] }, litres: 9, toClick: true }],
+		chances: { below: 0.1, inside: 0.8, above: 0.1 },
+		content: { median: 0.3, low: 0.26, high: 0.33 },
+		cost: null,
+		swapped: null,
+	};
+	const planned = { ok: true, value: { plan, verdict: "inside", reach: [0.1, 0.6] } };
+	const planAsks: PlanAsk[] = [];
+	const app = await renderApp({
+		at: "#/plan",
+		now,
+		logs: [{ car: planCar, events: life }],
+		wrap: (keeper) => ({
+			...wrap(keeper),
+			plan: async (_car, ask) => {
+				planAsks.push(ask);
+				return { planned, calibration, dots: null, otherwise: null } as never;
+			},
+		}),
+	});
+	await summary();
+	expect(asks).toEqual([]);
+	await app.user.click(await summary());
+	await (await unfolded()).findByText(/from 16 in 20 to 18 in 20/);
+	expect(asks).toEqual([planAsks.at(-1)]);
 });
 
 test("what can't be reckoned is said, and the rest of the screen stays", async () => {

@@ -183,8 +183,10 @@ test("a lean risk that no plan takes away is told with what else could be done, 
 		answer({ planned: planned({ verdict: "lean" }), otherwise: ask.otherwise ? otherwise : null }),
 	);
 	await screen.findByRole("heading", { name: "No plan keeps the lean risk as low as you asked" });
-	await screen.findByText(/even with a nearly empty tank no plan comes inside/);
+	await screen.findByText(/^How much to drive off first can be said once the gauge is noted/);
 	expect(app.asks.at(-1)?.otherwise).toBe(true);
+	await app.user.click(screen.getByRole("button", { name: "Fuel gauge now: a step less" }));
+	await screen.findByText(/even with a nearly empty tank no plan comes inside/);
 });
 
 test("a window out of reach is told with the product it would take, and the gauge is not asked for in vain", async () => {
@@ -222,6 +224,66 @@ test("a number that can't be read is said beside its field and above, and nothin
 	screen.getByText("Mend what is marked below.");
 	screen.getByText(/Use digits and at most one comma/);
 	expect(app.asks).toHaveLength(before);
+});
+
+test("the fold of details stays open while a number in it becomes one", async () => {
+	const app = await openPlan(() => answer());
+	await pump();
+	const step = screen.getByRole("textbox", { name: "Amounts in steps of, L" });
+	await app.user.clear(step);
+	const fold = step.closest("details") as HTMLDetailsElement;
+	await waitFor(() => expect(fold.open).toBe(true));
+	await app.user.type(step, "1");
+	await pump();
+	expect(fold.open).toBe(true);
+});
+
+test("prices and ticks of the driver stay when the place is named", async () => {
+	const app = await openPlan(() => answer());
+	await pump();
+	const price = screen.getByRole("textbox", { name: "Flex fuel E85 (US), price per L, EUR" });
+	await app.user.clear(price);
+	await app.user.type(price, "0.95");
+	await app.user.click(screen.getByRole("button", { name: "Mill Road" }));
+	await waitFor(() => expect(app.asks.at(-1)?.visit.place).toBe("Mill Road"));
+	expect(app.asks.at(-1)?.offers).toMatchObject([{ product: e10 }, { product: flex, pricePerLitre: 0.95 }]);
+});
+
+test("an answer to what was asked before says so in words, and can't be pumped", async () => {
+	let release = () => {};
+	const app = await openPlan(() => answer());
+	await pump();
+	const ask = app.model.plan;
+	const waiting = new Promise<void>((done) => {
+		release = done;
+	});
+	app.model.plan = async (carId, asked) => waiting.then(() => ask(carId, asked));
+	await app.user.click(screen.getByRole("button", { name: "Fuel gauge now: a step less" }));
+	await screen.findByRole("heading", { name: "What to pump: reckoning…" });
+	for (const name of ["What to pump", "What it leads to"]) {
+		expect((await region(name)).getAttribute("aria-busy")).toBe("true");
+	}
+	release();
+	await screen.findByRole("heading", { name: "What to pump" });
+	expect((await region("What it leads to")).getAttribute("aria-busy")).toBe("false");
+});
+
+test("the odometer and a price typed before go into the stop that is pumped, and pumping is undone with a tap", async () => {
+	const app = await openPlan(() => answer(), { at: "#/fill" });
+	await app.user.type(await screen.findByRole("textbox", { name: "Price per L, EUR" }), "0.89");
+	location.hash = "#/plan";
+	await pump();
+	await app.user.type(screen.getByRole("textbox", { name: "Odometer, km" }), "84321");
+	await waitFor(() => expect(app.asks.at(-1)?.visit.odometerKm).toBe(84321));
+	const before = await app.store.draft("car/fill");
+	await app.user.click(await pump());
+	await screen.findByRole("heading", { name: /^First: 12.5.L of Gasoline E10/ });
+	expect((screen.getByRole("textbox", { name: "Odometer, km" }) as HTMLInputElement).value).toBe("84321");
+	expect(screen.queryByText(/^Planned before/)).toBeNull();
+	await app.user.click(screen.getByRole("button", { name: "Undo" }));
+	await pump();
+	expect(location.hash).toBe("#/plan");
+	expect(await app.store.draft("car/fill")).toEqual(before);
 });
 
 test("what the fill form holds already is planned around, and pumping the plan keeps it", async () => {

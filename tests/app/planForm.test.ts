@@ -120,6 +120,29 @@ test("forStop() offers what is sold where the stop now is", () => {
 	expect(on(moved)[0]).toBe("gasoline-e15");
 });
 
+describe("naming another place", () => {
+	const e5 = { id: "gasoline-e5", range: [0.04, 0.05] } as never;
+	test("keeps what the driver ticked, typed and added, and fills in the rest from there", () => {
+		const begun = formAt("Harbour");
+		const typed = changeOffer(changeOffer(begun, flex, { price: "0.99" }), e15, { on: true });
+		const form = withOffer(changeOffer(typed, e10, { on: false }), e5, log);
+		const moved = atPlace(form, "Mill Road", log);
+		expect(on(moved).sort()).toEqual(["flex-51-83", "gasoline-e15", "gasoline-e5"]);
+		expect(moved.offers.find(({ product }) => product.id === "flex-51-83")?.price).toBe("0.99");
+		expect(moved.offers.find(({ product }) => product.id === "gasoline-e15")?.price).toBe("1.6");
+		expect(new Set(moved.offers.map(({ product }) => product.id)).size).toBe(moved.offers.length);
+	});
+	test("keeps a typed price that is cleared, and a product bought nowhere before with its price", () => {
+		const form = changeOffer(withOffer(changeOffer(formAt(null), e10, { price: "" }), e5, log), e5, { price: "1.4" });
+		const moved = atPlace(form, "Harbour", log);
+		expect(moved.offers.find(({ product }) => product.id === "gasoline-e10")?.price).toBe("");
+		expect(moved.offers.at(-1)).toEqual({ product: e5, on: true, price: "1.4" });
+	});
+	test("changes what nobody touched to what is sold there", () => {
+		expect(atPlace(formAt(null), "Mill Road", log).offers).toEqual(formAt("Mill Road").offers);
+	});
+});
+
 test("withOffer() puts one more product on sale, once", () => {
 	const form = formAt("Harbour");
 	const more = withOffer(form, e15, log);

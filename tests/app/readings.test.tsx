@@ -1,5 +1,6 @@
 import { screen, waitFor, within } from "@testing-library/preact";
 import { describe, expect, test } from "vitest";
+import { dateTime } from "../../src/app/format";
 import { box, button, car, fact, life, measured, open, saved, type, value, wouldDo } from "./readingsScreen";
 import { renderApp } from "./renderApp";
 
@@ -122,6 +123,8 @@ describe("an analyser's reading", () => {
 		await type(app, "It shows, % ethanol", "25");
 		await app.user.click(button("Save it"));
 		await screen.findByText(/no room left/);
+		// The second try will be of the same time: no "now" any more.
+		await screen.findByText(`When: ${dateTime(new Date(app.clock.now).toISOString())}`);
 		expect(await value("It shows, % ethanol")).toBe("25");
 		fail = false;
 		app.clock.now += 90_000;
@@ -167,6 +170,51 @@ describe("a look at the gauge", () => {
 		await type(app, "Odometer, mi", "1000");
 		const event = await saved(app);
 		expect("odometerKm" in event && event.odometerKm).toBeCloseTo(1609.344, 6);
+	});
+});
+
+describe("a measurement that was typed long ago", () => {
+	const hour = 3_600_000;
+
+	test("is of the time when it was typed, and says so", async () => {
+		let app = await open("analyser");
+		const typedAt = app.clock.now;
+		await type(app, "It shows, % ethanol", "24");
+		app.clock.now += 1 * hour;
+		app = await app.restart();
+		expect(await value("It shows, % ethanol")).toBe("24");
+		screen.getByText("When: now");
+		app.clock.now += 60 * hour;
+		app = await app.restart();
+		expect(await value("It shows, % ethanol")).toBe("24");
+		screen.getByText(`When: ${dateTime(new Date(typedAt).toISOString())}`);
+		expect(Date.parse((await saved(app)).at)).toBe(typedAt);
+	});
+
+	test("is of now once the driver says that, and so is one that was emptied again", async () => {
+		let app = await open("analyser");
+		await type(app, "It shows, % ethanol", "24");
+		await type(app, "It shows, % ethanol", "");
+		app.clock.now += 60 * hour;
+		app = await app.restart();
+		await type(app, "It shows, % ethanol", "24");
+		screen.getByText("When: now");
+		app.clock.now += 60 * hour;
+		app = await app.restart();
+		await app.user.click(await screen.findByText(/^When: /, { selector: "summary" }));
+		await app.user.click(button("Now"));
+		screen.getByText("When: now");
+		expect(Date.parse((await saved(app)).at)).toBe(app.clock.now);
+	});
+
+	test("is of the time when it was typed even if the app lay open all the while", async () => {
+		const app = await open("analyser");
+		const typedAt = app.clock.now;
+		await type(app, "It shows, % ethanol", "24");
+		app.clock.now += 3 * hour;
+		await type(app, "Give or take, points", "2");
+		screen.getByText(`When: ${dateTime(new Date(typedAt).toISOString())}`);
+		expect(Date.parse((await saved(app)).at)).toBe(typedAt);
 	});
 });
 

@@ -1,7 +1,10 @@
 import { screen, waitFor } from "@testing-library/preact";
 import { describe, expect, test } from "vitest";
+import { isoWithOffset } from "../../src/app/app";
 import { waterTubeContent } from "../../src/domain/readings/waterTube";
-import { box, button, fact, flex, measured, open, said, saved, spaces, type, value } from "./readingsScreen";
+import { aCalibration, aCar, aFlash } from "../helpers/logs";
+import { box, button, fact, flex, life, measured, open, said, saved, spaces, type, value } from "./readingsScreen";
+import { renderApp } from "./renderApp";
 
 describe("the car's own report", () => {
 	test("is typed as the percentage shown", async () => {
@@ -155,6 +158,39 @@ describe("fuel trims", () => {
 		await waitFor(() => expect(app.model.state().settings.instruments).toMatchObject({ "baseline car": "-2" }));
 		location.hash = "#/measure/trim";
 		expect(await value("Usual trim on that blend, %")).toBe("-2");
+	});
+
+	test("that are half-typed follow the calibration flashed meanwhile, unless the driver typed another", async () => {
+		const cars = aCar({ calibrations: [aCalibration(), aCalibration({ id: "e50", calibratedFor: 0.5 })] });
+		let app = await renderApp({ at: "#/measure/trim", logs: [{ car: cars, events: life }] });
+		await type(app, "Short term, bank 1, %", "1");
+		const flashed = (id: string, calibration: string) =>
+			app.model.append([aFlash({ id, calibration, at: isoWithOffset(app.clock.now) })]);
+		app.clock.now += 1_800_000;
+		await flashed("flash 1", "e50");
+		app = await app.restart();
+		expect(await value("Calibrated for, % ethanol")).toBe("50");
+		expect(await value("Short term, bank 1, %")).toBe("1");
+		// Flashed long after the trims were read: they are of the one before.
+		app.clock.now += 24 * 3_600_000;
+		await flashed("flash 2", "e30");
+		app = await app.restart();
+		expect(await value("Short term, bank 1, %")).toBe("1");
+		screen.getByText(/^When: /, { selector: "summary" });
+		expect(await value("Calibrated for, % ethanol")).toBe("30");
+		await type(app, "Calibrated for, % ethanol", "85");
+		await flashed("flash 3", "e50");
+		app = await app.restart();
+		expect(await value("Calibrated for, % ethanol")).toBe("85");
+	});
+
+	test("say how far to drive in what the car counts in", async () => {
+		const app = await open("trim");
+		await screen.findByText(/some 3 to 10\skm, until the long-term trim stands still/);
+		await app.model.saveSettings({ units: { car: "gal" } });
+		await screen.findByText(/some 2 to 6\smi, until the long-term trim stands still/);
+		location.hash = "#/measure/reported";
+		await screen.findByText(/some 2 to 6\smi first/);
 	});
 
 	test("that are missing or no trims say so beside their fields", async () => {

@@ -12,6 +12,7 @@ const fill = aFill({ id: "f1", at: day("04-20"), litres: 15, place: "Corner stat
 async function correcting(event: LogEvent, called: string): Promise<RenderedApp> {
 	const app = await renderApp({ at: `#/entry/${event.id}`, logs: [{ car, events: [start, fill, event] }] });
 	await app.user.click(await screen.findByRole("button", { name: `Correct this ${called}` }));
+	await screen.findByRole("button", { name: "Save the correction" });
 	return app;
 }
 const box = (name: string) => screen.getByRole("textbox", { name });
@@ -71,6 +72,24 @@ test("a fuel trim is corrected with its sign and the calibration it was on", asy
 	await type(app, "Fuel trim, %", "-3.5");
 	await type(app, "Calibrated for, % ethanol", "10");
 	expect(await corrected(app, old)).toEqual({ ...old, id: expect.any(String), value: -0.035, calibratedFor: 0.1 });
+});
+
+test("a half-typed correction comes back after the app was killed, and is gone once it is saved or left alone", async () => {
+	const old = aTrimReading({ at: day("05-02"), calibratedFor: 0.30123 });
+	const app = await correcting(old, "reading");
+	expect(box("Calibrated for, % ethanol")).toHaveProperty("value", "30.1");
+	await type(app, "Fuel trim, %", "-3,");
+	const again = await app.restart();
+	const reopen = async () => again.user.click(await screen.findByRole("button", { name: "Correct this reading" }));
+	await reopen();
+	expect(await screen.findByRole("textbox", { name: "Fuel trim, %" })).toHaveProperty("value", "-3,");
+	await again.user.click(button("Leave it as it was"));
+	await reopen();
+	expect(await screen.findByRole("textbox", { name: "Fuel trim, %" })).toHaveProperty("value", "2");
+	await type(again, "Fuel trim, %", "-3,5");
+	// What the field shows rounded stays exact where it was not touched.
+	expect(await corrected(again, old)).toEqual({ ...old, id: expect.any(String), value: -0.035 });
+	await waitFor(async () => expect(await again.store.draft("car/correct reading/trim")).toBeUndefined());
 });
 
 test("a sample from a pump may have been of another place and another fuel", async () => {

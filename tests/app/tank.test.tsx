@@ -45,13 +45,15 @@ test("too little ethanol is called by its own name", async () => {
 });
 
 test("after a fill the app says what it was, what it did, and when the engine gets it", async () => {
-	await open([
+	const app = await open([
 		start({ contents: { range: [0.09, 0.1] }, gauge: 0.2 }),
 		aFill({ at: "2026-06-01T12:30:00Z", product: flex, litres: 12, place: "Harbour" }),
 	]);
 	await screen.findByRole("heading", { name: "Last change" });
 	expect(main()).toMatch(/today: 12 L of “Flex fuel E85 \(US\)” at Harbour\. About 9 % became about \d+ %\./);
 	expect(main()).toMatch(/0\.3–1\.0 L or some 3 to 10 km/);
+	await app.model.saveSettings({ units: { [car.id]: "gal" } });
+	await screen.findByText(/0\.1–0\.3\sgal or some 2 to 6\smi,/);
 });
 
 test("the lawful range is behind a tap", async () => {

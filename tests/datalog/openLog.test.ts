@@ -95,10 +95,18 @@ describe("what is no log", () => {
 		expect(await refused("a sentence, with a comma\nand, another one\n")).toBe("noNumbers");
 	});
 	test("is refused where the phone does not give it", async () => {
-		const gone = { size: 1000, slice: () => ({ arrayBuffer: () => Promise.reject(new Error("gone")) }) };
-		expect(await openLog(gone as unknown as Blob)).toEqual({ ok: false, error: "unreadable" });
+		for (const name of ["NotReadableError", "NotFoundError"])
+			expect(await openLog(failing(new DOMException("gone", name)))).toEqual({ ok: false, error: "unreadable" });
+	});
+	test("is not told from any other failure", async () => {
+		await expect(openLog(failing(new RangeError("out of memory")))).rejects.toThrow("out of memory");
 	});
 	test("is not a log with a section name in brackets before it", async () => {
 		expect(await refused(`[Header]\n${csvOf(drive)}`)).toBeNull();
 	});
 });
+
+/** A file that is not given. */
+function failing(error: Error): Blob {
+	return { size: 1000, slice: () => ({ arrayBuffer: () => Promise.reject(error) }) } as unknown as Blob;
+}

@@ -24,6 +24,16 @@ describe("readLog()", () => {
 		expect(other.finding).toEqual(plain.finding);
 		expect(other.rows).toBe(plain.rows);
 	});
+	test("gives copies of a log one fingerprint, whatever is read of it, and every other log another", async () => {
+		const text = csvOf({ ...drive, seconds: 4000 });
+		const { fingerprint, shares } = await read(text);
+		expect(shares.length).toBeGreaterThan(1);
+		expect(fingerprint).toMatch(/^[0-9a-f]{16}$/);
+		expect((await read(text, [{ role: "time", unit: null }])).fingerprint).toBe(fingerprint);
+		// One digit in the last row, far behind the first piece.
+		const other = text.replace(/\d(?=\D*$)/, (digit) => String((Number(digit) + 1) % 10));
+		expect((await read(other)).fingerprint).not.toBe(fingerprint);
+	});
 	test("tells how far it is, up to the end", async () => {
 		const { shares } = await read(csvOf({ ...drive, seconds: 4000, rate: 10 }));
 		expect(shares.length).toBeGreaterThan(1);

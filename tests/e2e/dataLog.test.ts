@@ -2,7 +2,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, expect, inject, test, vi } from "vitest";
 import { formatLog } from "../../src/store/backup";
 import { aCar, aStart } from "../helpers/logs";
 import { writeLongCsv } from "../helpers/longCsv";
@@ -16,6 +16,9 @@ let site: Site;
 let phone: Phone;
 let page: Page;
 const errors: string[] = [];
+/** Two cores that others use as well take minutes for what a quiet machine does in seconds. */
+const patienceMs = 300_000;
+vi.setConfig({ testTimeout: 2 * patienceMs, hookTimeout: 2 * patienceMs });
 
 beforeAll(async () => {
 	site = await openSite(inject("dist"));
@@ -23,7 +26,7 @@ beforeAll(async () => {
 	page = phone.page;
 	page.on("pageerror", (error) => errors.push(error.message));
 	page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
-	page.setDefaultTimeout(60_000);
+	page.setDefaultTimeout(patienceMs);
 	const car = join(folder.path, "car.json");
 	writeFileSync(car, formatLog({ car: aCar(), events: [aStart()] }));
 	await page.goto(`${site.origin}/#/setup`);
@@ -43,15 +46,20 @@ test("a log of 20 MB becomes a reading while the page goes on answering", async 
 	await input.waitFor({ state: "attached" });
 	const watch = await watchPage(page);
 	await input.setInputFiles(file);
+	const began = performance.now();
 	await page.getByRole("progressbar", { name: "Share of the log that is read" }).waitFor();
 	await page.getByRole("region", { name: "Fuel trim of steady driving" }).waitFor();
+	const tookMs = performance.now() - began;
 	const { longestWork, longestGap } = await watch.stop();
 	expect(longestWork).toBeLessThan(100);
-	// Read on the page's own thread, the log would stop it for seconds; a busy machine needs some room.
-	expect(longestGap).toBeLessThan(1500);
+	// Read in one go on the page's own thread, the log would stop it for as long as it takes; a busy machine slows both.
+	expect(longestGap).toBeLessThan(Math.max(1500, tookMs / 2));
 
-	const text = ((await page.getByRole("region", { name: "The log" }).textContent()) ?? "").replaceAll(/\D/g, "");
-	expect(text).toContain(String(rows));
+	// Grouped as the browser's language does it.
+	const count = await page.evaluate((rows) => new Intl.NumberFormat().format(rows), rows);
+	const told = await page.getByRole("region", { name: "The log" }).locator("dd").allTextContents();
+	expect(told[0].startsWith(`${count} rows, averaged over `), told[0]).toBe(true);
+	expect(told[2]).toBe("nothing");
 	await page
 		.getByText(/^\+[56](\.\d)?.%$/)
 		.first()

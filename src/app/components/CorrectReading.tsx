@@ -2,7 +2,14 @@ import { useState } from "preact/hooks";
 import type { ReadingEvent } from "../../domain/event";
 import { isoWithOffset, useAppState } from "../app";
 import { placesIn, productsIn } from "../fillChoices";
-import { type ReadingCorrection, readingCorrectionOf, readReadingCorrection } from "../readingCorrection";
+import {
+	type CorrectionDraft,
+	type ReadingCorrection,
+	readCorrectionDraft,
+	readingCorrectionOf,
+	readReadingCorrection,
+} from "../readingCorrection";
+import { useDraft } from "../useDraft";
 import { Form } from "./Form";
 import { PlacePicker } from "./PlacePicker";
 import { ProductPicker } from "./ProductPicker";
@@ -19,16 +26,32 @@ interface CorrectReadingProps {
 /** A reading put right: a new entry in the place of the old one. */
 export function CorrectReading({ event, onReplace, onClose }: CorrectReadingProps) {
 	const { model, state, now } = useAppState();
-	const [form, setForm] = useState(() => readingCorrectionOf(event));
-	const [id] = useState(model.newId);
+	const key = `${state.car?.id}/correct reading/${event.id}`;
+	const first = () => ({ id: model.newId(), form: readingCorrectionOf(event) });
+	const { draft, change: keep, leave } = useDraft<CorrectionDraft>(key, readCorrectionDraft, first);
 	const [refused, setRefused] = useState(false);
+	if (!draft) return <p class="soft late">Opening the form…</p>;
+	const { id, form } = draft;
 	const read = readReadingCorrection(form, event, id, isoWithOffset(now()));
 	const faults = refused && !read.ok ? read.error : {};
-	const change = (part: Partial<ReadingCorrection>) => setForm({ ...form, ...part });
+	const change = (part: Partial<ReadingCorrection>) => keep({ id, form: { ...form, ...part } });
 	const events = state.events ?? [];
 	function save(): Promise<boolean> | null {
 		setRefused(!read.ok);
-		return read.ok ? onReplace(read.value) : null;
+		return read.ok ? replaced(read.value) : null;
+	}
+	async function replaced(corrected: ReadingEvent): Promise<boolean> {
+		const done = await onReplace(corrected);
+		if (done) await forget();
+		return done;
+	}
+	async function forget(): Promise<void> {
+		leave(true);
+		await model.dropDraft(key);
+	}
+	function close(): void {
+		forget();
+		onClose();
 	}
 	const isTrim = event.of === "trim";
 	const Value = isTrim ? TextField : NumberField;
@@ -84,7 +107,7 @@ export function CorrectReading({ event, onReplace, onClose }: CorrectReadingProp
 				<button type="submit" class="button main">
 					Save the correction
 				</button>
-				<button type="button" class="button wide" onClick={onClose}>
+				<button type="button" class="button wide" onClick={close}>
 					Leave it as it was
 				</button>
 			</Form>

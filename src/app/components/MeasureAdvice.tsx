@@ -11,25 +11,28 @@ import "./MeasureAdvice.css";
 interface MeasureAdviceProps {
 	/** The stop it is about; without offers, the tank as it stands. */
 	readonly ask: PlanAsk;
+	/** Chance of ending inside as the plan itself says it, where there is one: two figures for the same would confuse. */
+	readonly inside?: number;
 }
 
 /** What could be measured and what it is worth, the best first, each with how much of the doubt would go. */
-export function MeasureAdvice({ ask }: MeasureAdviceProps) {
+export function MeasureAdvice({ ask, inside }: MeasureAdviceProps) {
 	const { model, state } = useAppState();
 	const { car, account } = state;
 	// The minute alone makes no new question.
 	const key =
 		car && account ? JSON.stringify([car, account.count, { ...ask, visit: { ...ask.visit, at: null } }]) : null;
-	const { answer: measures, failed } = useAnswer(key, () => model.measures(car?.id ?? "", ask));
+	const { answer, failed } = useAnswer(key, () => model.measures(car?.id ?? "", ask));
 	if (failed)
 		return <p class="fault">What a measurement is worth could not be reckoned. Reload the app and try again.</p>;
-	if (!measures) {
+	if (!answer) {
 		return (
 			<p class="soft" role="status">
 				Reckoning what a measurement would tell…
 			</p>
 		);
 	}
+	const measures = inside === undefined ? answer : { ...answer, inside };
 	const worths = worthSaying(measures);
 	if (worths.length === 0) return <p>{measureSummary(measures)}</p>;
 	const about = measures.filling ? "after this fill" : "now in the tank";

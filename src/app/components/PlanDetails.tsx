@@ -3,6 +3,7 @@ import type { Calibration } from "../../domain/vehicle";
 import { exactPercentRange } from "../format";
 import type { PlanFaults, PlanForm } from "../planForm";
 import { Choice } from "./Choice";
+import { Fold } from "./Fold";
 import { PriceFields } from "./PriceFields";
 import { NumberField } from "./TextField";
 
@@ -20,8 +21,7 @@ interface PlanDetailsProps {
 export function PlanDetails({ form, unit, faults, calibrations, flashed, currency, onChange }: PlanDetailsProps) {
 	const wrong = faults.step ?? faults.minimum ?? (form.full === "money" ? undefined : faults.prices);
 	return (
-		<details class="card" open={wrong ? true : undefined}>
-			<summary>Details</summary>
+		<Fold class="card" summary="Details" wrong={wrong !== undefined}>
 			{calibrations.length > 1 && (
 				<Choice
 					label="Pump for"
@@ -52,6 +52,6 @@ export function PlanDetails({ form, unit, faults, calibrations, flashed, currenc
 			{form.full !== "money" && (
 				<PriceFields form={form} unit={unit} faults={faults} currency={currency} onChange={onChange} />
 			)}
-		</details>
+		</Fold>
 	);
 }

@@ -2,6 +2,7 @@ import type { VolumeUnit } from "../../domain/units";
 import type { DraftPour, FillDraft } from "../fillDraft";
 import { detailsFault, distanceUnit, readPrice } from "../stopDetails";
 import { productName } from "../text";
+import { Fold } from "./Fold";
 import { OdometerField } from "./OdometerField";
 import { NumberField } from "./TextField";
 
@@ -25,8 +26,11 @@ export function StopDetails({ draft, unit, currency, last, now, onChange }: Stop
 	const priceLabel = ({ product }: DraftPour) =>
 		`Price per ${unit}${currency === undefined ? "" : `, ${currency}`}${pours.length > 1 ? `, of “${productName(product)}”` : ""}`;
 	return (
-		<details class="card" open={detailsFault(draft, unit) ? true : undefined}>
-			<summary>{noted.length === 0 ? "Odometer and price" : noted.join(", ")}</summary>
+		<Fold
+			class="card"
+			summary={noted.length === 0 ? "Odometer and price" : noted.join(", ")}
+			wrong={detailsFault(draft, unit)}
+		>
 			<OdometerField
 				typed={odometer}
 				last={last}
@@ -47,6 +51,6 @@ export function StopDetails({ draft, unit, currency, last, now, onChange }: Stop
 					/>
 				);
 			})}
-		</details>
+		</Fold>
 	);
 }

@@ -10,12 +10,28 @@ interface TextFieldProps {
 	/** What is wrong and how to mend it. */
 	readonly fault?: string | null | undefined;
 	readonly decimal?: boolean;
+	/** Stands in one row with it, such as the choice of its unit. */
+	readonly beside?: ComponentChildren;
 }
 
 /** A labelled line to type in, its hint before it and its fault after it. */
-export function TextField({ label, value, onInput, hint, fault, decimal }: TextFieldProps) {
+export function TextField({ label, value, onInput, hint, fault, decimal, beside }: TextFieldProps) {
 	const id = useId();
 	const described = [hint ? `${id}-hint` : "", fault ? `${id}-fault` : ""].filter(Boolean).join(" ");
+	const input = (
+		<input
+			id={id}
+			class={decimal ? "input number" : "input"}
+			type="text"
+			inputMode={decimal ? "decimal" : "text"}
+			autocomplete="off"
+			maxLength={decimal ? 12 : 60}
+			value={value}
+			aria-invalid={fault ? true : undefined}
+			aria-describedby={described || undefined}
+			onInput={(event) => onInput(event.currentTarget.value)}
+		/>
+	);
 	return (
 		<div class="field">
 			<label for={id}>{label}</label>
@@ -24,18 +40,14 @@ export function TextField({ label, value, onInput, hint, fault, decimal }: TextF
 					{hint}
 				</p>
 			)}
-			<input
-				id={id}
-				class={decimal ? "input number" : "input"}
-				type="text"
-				inputMode={decimal ? "decimal" : "text"}
-				autocomplete="off"
-				maxLength={decimal ? 12 : 60}
-				value={value}
-				aria-invalid={fault ? true : undefined}
-				aria-describedby={described || undefined}
-				onInput={(event) => onInput(event.currentTarget.value)}
-			/>
+			{beside ? (
+				<div class="withunit">
+					{input}
+					{beside}
+				</div>
+			) : (
+				input
+			)}
 			{fault && (
 				<p class="fault" id={`${id}-fault`}>
 					{fault}

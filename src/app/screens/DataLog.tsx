@@ -3,7 +3,7 @@ import { warmC, windowS } from "../../domain/datalog/constants";
 import type { LogEvent } from "../../domain/event";
 import type { Car } from "../../domain/vehicle";
 import { isoWithOffset, useAppState } from "../app";
-import { baselineOf, flashedAt, offersOf } from "../dataLogReadings";
+import { baselineOf, flashedAt, offersOf, savedOf } from "../dataLogReadings";
 import { type DataLogDraft, useDataLog } from "../useDataLog";
 import { useTurns } from "../useTurns";
 import { ChooseLog } from "./datalog/ChooseLog";
@@ -72,7 +72,12 @@ function ForCar({ car, events }: ForCarProps) {
 		case "read":
 			return (
 				<>
-					<LogFacts name={stage.file.name} read={stage.read} onRemap={() => remap(stage)} />
+					<LogFacts
+						name={stage.file.name}
+						read={stage.read}
+						counts={savedOf(events, stage.read.fingerprint).ids.size > 0}
+						onRemap={() => remap(stage)}
+					/>
 					<Told car={car} events={events} file={stage.file} read={stage.read} draft={draft} change={change} />
 					<button type="button" class="button wide" onClick={cancel}>
 						Another log
@@ -143,6 +148,8 @@ function Told({ car, events, file, read, draft, change }: ToldProps) {
 			{turn >= 5 && chosen && (
 				<SaveReading
 					car={car}
+					events={events}
+					fingerprint={read.fingerprint}
 					offers={offers}
 					chosen={chosen.kind}
 					onChoose={(chosen) => change({ chosen })}

@@ -107,7 +107,7 @@ function Fills({ item, account, unit }: FillsProps) {
 				return (
 					<div key={fill.id} class="stack">
 						<h3>{productName(fill.product)}</h3>
-						<Facts facts={[...factsOfFill(fill, unit), ...after]} />
+						<Facts facts={[...factsOfFill(fill, unit, account.car.currency), ...after]} />
 					</div>
 				);
 			})}

@@ -2,7 +2,8 @@ import { toLitres, type VolumeUnit } from "../../domain/units";
 import type { DraftPour } from "../fillDraft";
 import { type Guided, plannedAmount } from "../fillPlan";
 import { exactVolume } from "../format";
-import { clickedWords, orderWords, pourWords, restWords } from "../planWords";
+import { beforeDrivingWords, clickedWords, orderWords, outdatedWords, pourWords, restWords } from "../planWords";
+import { productName } from "../text";
 
 interface GuidedPourProps {
 	readonly guided: Guided;
@@ -19,31 +20,48 @@ interface GuidedPourProps {
 
 /** What to pump now, what comes after it, and why in this order. */
 export function GuidedPour({ guided, open, amount, poured, unit, onTake, onLeave }: GuidedPourProps) {
-	const { plan, step, pour, next, clicked } = guided;
+	const { plan, step, pour, next, clicked, changed } = guided;
 	const { rest } = plan;
 	const asPlanned = plannedAmount(pour, unit);
-	const anew = restWords(guided, step === 0 ? amount : poured, unit);
-	const order = step === 0 && next ? orderWords(plan.made) : null;
+	const outdated = changed.length > 0;
+	const anew = outdated ? null : restWords(guided, step === 0 ? amount : poured, unit);
+	const order = step === 0 && next && !outdated ? orderWords(plan.made) : null;
+	const beforeDriving = step > 0 || next ? beforeDrivingWords(plan.made) : null;
 	const single = plan.made.pours.length === 1;
 	return (
 		<section class="card guide" aria-label="The plan">
 			<h2 aria-live="polite">
-				{single ? "Now" : step === 0 ? "First" : "Then"}: {pourWords(pour, unit)}
+				{single ? "Now" : step === 0 ? "First" : "Then"}: {outdated ? productName(pour.product) : pourWords(pour, unit)}
 			</h2>
+			{outdated && (
+				<>
+					<p class="fault" role="status">
+						{outdatedWords(changed, next ? [pour, next] : [pour], unit)}
+					</p>
+					<a class="button wide" href="#/plan">
+						Plan it anew
+					</a>
+				</>
+			)}
 			{anew !== null && (
 				<p role="status">
 					<strong>{anew}</strong>
 				</p>
 			)}
-			{rest?.kind === "planned" && rest.planned.verdict === "lean" && (
+			{!outdated && rest?.kind === "planned" && rest.planned.verdict === "lean" && (
 				<p class="fault">No amount keeps the lean risk as low as asked any more: this one is the least risky.</p>
 			)}
-			{next && <p>Then {pourWords(next, unit)}, reckoned anew from what goes in now.</p>}
+			{next && !outdated && <p>Then {pourWords(next, unit)}, reckoned anew from what goes in now.</p>}
 			{order !== null && <p>{order}</p>}
+			{beforeDriving !== null && (
+				<p>
+					<strong>{beforeDriving}</strong>
+				</p>
+			)}
 			{clicked && amount > 0 && <p class="fault">{clickedWords(pour.litres, amount, unit)}</p>}
 			{pour.toClick ? (
 				<p>Let it click once, then type what the pump shows.</p>
-			) : (
+			) : outdated ? null : (
 				<button
 					type="button"
 					class="button main"

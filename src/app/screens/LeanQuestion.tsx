@@ -22,17 +22,19 @@ export function LeanQuestion({ preview, unit, onBack, onSave }: LeanQuestionProp
 				<WarningCard warning={lean} calibrationName={calibration?.name ?? ""} mend={mendWords(preview.mend, unit)} />
 			)}
 			<p>If it is not pumped yet, stop here. If it is in the tank already, save it: the account has to know.</p>
-			<button
-				type="button"
-				class="button main"
-				onClick={onBack}
-				ref={(button) => button?.focus({ preventScroll: true })}
-			>
-				Go back
-			</button>
-			<button type="button" class="button wide strong" onClick={onSave}>
-				Save it, it is in the tank
-			</button>
+			<div class="answers">
+				<button
+					type="button"
+					class="button main"
+					onClick={onBack}
+					ref={(button) => button?.focus({ preventScroll: true })}
+				>
+					Go back
+				</button>
+				<button type="button" class="button wide strong" onClick={onSave}>
+					Save it, it is in the tank
+				</button>
+			</div>
 		</Dialog>
 	);
 }

@@ -24,7 +24,7 @@ export function OtherWays({ carId, ask, unit, shown }: OtherWaysProps) {
 		<details class="card" open={shown === "once"} onToggle={(event) => event.currentTarget.open && setWanted(true)}>
 			<summary>What else could be done</summary>
 			{ways && current ? (
-				<Ways otherwise={ways.answer?.otherwise ?? null} unit={unit} />
+				<Ways otherwise={ways.answer?.otherwise ?? null} unit={unit} looked={ask.visit.gauge !== undefined} />
 			) : (
 				<p class="soft">Reckoning…</p>
 			)}
@@ -32,13 +32,24 @@ export function OtherWays({ carId, ask, unit, shown }: OtherWaysProps) {
 	);
 }
 
-function Ways({ otherwise, unit }: { readonly otherwise: Otherwise | null; readonly unit: VolumeUnit }) {
+interface WaysProps {
+	readonly otherwise: Otherwise | null;
+	readonly unit: VolumeUnit;
+	/** Whether the gauge was noted. */
+	readonly looked: boolean;
+}
+
+function Ways({ otherwise, unit, looked }: WaysProps) {
 	if (!otherwise) return <p>Finish this stop first: something is poured already.</p>;
 	const { burnFirst, burnKm, stages, drive } = otherwise;
 	const reached = stages.length > 1 && stages[stages.length - 1].planned.verdict === "inside";
 	return (
 		<>
-			<p>{burnWords(burnFirst, burnKm, unit)}</p>
+			<p>
+				{looked || burnFirst !== null
+					? burnWords(burnFirst, burnKm, unit)
+					: "How much to drive off first can be said once the gauge is noted."}
+			</p>
 			<p>{driveWords(drive, stages.length, reached)}</p>
 			{stages.length > 1 && (
 				<ol class="stages">

@@ -12,8 +12,8 @@ import { PlacePicker } from "../components/PlacePicker";
 import { PlanDetails } from "../components/PlanDetails";
 import { PlanFullness } from "../components/PlanFullness";
 import { lastOdometer, placesIn, usualProduct } from "../fillChoices";
-import { type FillDraft, fillsOf, inUnit, newDraft, readFreshDraft } from "../fillDraft";
-import { withPlan } from "../fillPlan";
+import { type FillDraft, fillsOf, inUnit, newDraft, readDraft, readFreshDraft } from "../fillDraft";
+import { losesTyped, withPlan } from "../fillPlan";
 import { exactVolume } from "../format";
 import { unitOf } from "../model";
 import { atPlace, forStop, newPlanForm, type PlanForm, planAskOf, readPlanForm } from "../planForm";
@@ -48,12 +48,13 @@ interface PlanningProps {
 }
 
 function Planning({ car, events }: PlanningProps) {
-	const { state, model, now } = useAppState();
+	const { state, model, toasts, now } = useAppState();
 	const unit = unitOf(state);
 	const places = useMemo(() => placesIn(events), [events]);
 	// The stop is that of the fill form: what is noted here is noted there, and the other way round.
+	const key = `${car.id}/fill`;
 	const stop = useDraft<FillDraft>(
-		`${car.id}/fill`,
+		key,
 		(raw) => readFreshDraft(raw, now()),
 		() => newDraft(model.newId, usualProduct(events), places[0] ?? null, unit),
 	);
@@ -89,6 +90,15 @@ function Planning({ car, events }: PlanningProps) {
 		if (!draft) return;
 		await stop.change(withPlan(draft, ask, made, now()));
 		location.hash = "#/fill";
+		if (losesTyped(draft, ask.poured)) {
+			toasts.show("The plan took the place of what was being typed.", { label: "Undo", run: () => unpump(draft) });
+		}
+	}
+	/** Back here with the form as it was, unless its stop is saved by now. */
+	async function unpump(before: FillDraft): Promise<void> {
+		if (readDraft(await model.draft(key))?.stop !== before.stop) return;
+		await model.saveDraft(key, before);
+		location.hash = "#/plan";
 	}
 
 	return (

@@ -1,9 +1,11 @@
 import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
 import type { Plan, Planned } from "../../domain/plan/request";
 import type { VolumeUnit } from "../../domain/units";
 import type { PlanAnswer, PlanAsk } from "../../keeper/view";
 import { DotPlot } from "../components/DotPlot";
 import { inTwenty, percent, percentRange } from "../format";
+import { later } from "../later";
 import { money } from "../money";
 import type { PlanFaults } from "../planForm";
 import { orderWords, pourWords, targetWords, unplannableWords, verdictLine } from "../planWords";
@@ -25,14 +27,17 @@ interface PlanCardProps {
 export function PlanCard({ carId, plan: { shown, current }, faults, unit, currency, onLook, onPump }: PlanCardProps) {
 	const missing =
 		faults.amount ?? faults.money ?? (Object.keys(faults).length > 0 ? "Mend what is marked below." : null);
-	if (missing !== null) return <Unplanned words={missing} />;
+	if (missing !== null) return <Unplanned words={missing} busy={false} />;
 	if (!shown) return <p class="soft">Reckoning…</p>;
 	const { ask, answer } = shown;
-	if (!answer) return <Unplanned words="The plan could not be reckoned. Change something, or reload the app." />;
+	const busy = !current;
+	if (!answer) {
+		return <Unplanned words="The plan could not be reckoned. Change something, or reload the app." busy={busy} />;
+	}
 	const { planned, calibration, dots } = answer;
 	if (!planned.ok) {
 		return (
-			<Unplanned words={unplannableWords(planned.error, unit)}>
+			<Unplanned words={unplannableWords(planned.error, unit)} busy={busy}>
 				{planned.error.code === "full" && (
 					<OtherWays key={JSON.stringify(ask)} carId={carId} ask={ask} unit={unit} shown="once" />
 				)}
@@ -43,8 +48,8 @@ export function PlanCard({ carId, plan: { shown, current }, faults, unit, curren
 	const inside = verdict === "inside";
 	return (
 		<>
-			<Answer answer={answer} planned={planned.value} unit={unit} busy={!current} onLook={onLook} />
-			<section class="stack" aria-label="What it leads to">
+			<Answer answer={answer} planned={planned.value} unit={unit} busy={busy} onLook={onLook} />
+			<section class="stack" aria-label="What it leads to" aria-busy={busy}>
 				{dots && <DotPlot dots={dots} window={calibration.window} calibratedFor={calibration.calibratedFor} compact />}
 				<Because plan={plan} currency={currency} />
 				<button type="button" class="button main" aria-disabled={!current} onClick={() => current && onPump(ask, plan)}>
@@ -59,6 +64,7 @@ export function PlanCard({ carId, plan: { shown, current }, faults, unit, curren
 						shown={verdict === "lean" ? "once" : "asking"}
 					/>
 				)}
+				<Settling ask={ask} inside={plan.chances.inside} />
 				<p class="small soft">{targetWords(calibration)}.</p>
 			</section>
 		</>
@@ -67,18 +73,50 @@ export function PlanCard({ carId, plan: { shown, current }, faults, unit, curren
 
 interface UnplannedProps {
 	readonly words: string;
+	readonly busy: boolean;
 	readonly children?: ComponentChildren;
 }
 
-function Unplanned({ words, children }: UnplannedProps) {
+function Unplanned({ words, busy, children }: UnplannedProps) {
 	return (
-		<section class="plan stack" aria-label="What to pump">
-			<h2>What to pump</h2>
+		<section class="plan stack" aria-label="What to pump" aria-busy={busy}>
+			<Heading words="What to pump" busy={busy} />
 			<p class="fault" role="status">
 				{words}
 			</p>
 			{children}
 		</section>
+	);
+}
+
+/** Of an answer; while a newer question is reckoned it says so, for grey alone is hardly seen in the sun. */
+function Heading({ words, busy }: { readonly words: string; readonly busy: boolean }) {
+	return (
+		<h2>
+			{words}
+			{busy && ": reckoning…"}
+		</h2>
+	);
+}
+
+const MeasureAdvice = later(async () => (await import("../components/MeasureAdvice")).MeasureAdvice);
+
+interface SettlingProps {
+	readonly ask: PlanAsk;
+	/** Chance of ending inside the window with the plan as it is. */
+	readonly inside: number;
+}
+
+/** What to measure before or after pumping it; reckoned once it is opened. */
+function Settling({ ask, inside }: SettlingProps) {
+	const [open, setOpen] = useState(false);
+	// What is said of another question would mislead: it begins anew.
+	const question = JSON.stringify({ ...ask, visit: { ...ask.visit, at: null } });
+	return (
+		<details class="card" onToggle={(event) => setOpen(event.currentTarget.open)}>
+			<summary>What would settle it?</summary>
+			{open && <MeasureAdvice key={question} ask={ask} inside={inside} />}
+		</details>
 	);
 }
 
@@ -103,7 +141,7 @@ function Answer({ answer, planned, unit, busy, onLook }: AnswerProps) {
 	return (
 		<>
 			{short && (
-				<section class="card" aria-label="No plan does it">
+				<section class="card" aria-label="No plan does it" aria-busy={busy}>
 					<h2>{short.title}</h2>
 					<p>{short.more}</p>
 					{onLook && !short.outOfReach && (
@@ -117,7 +155,7 @@ function Answer({ answer, planned, unit, busy, onLook }: AnswerProps) {
 				</section>
 			)}
 			<section class="plan sticky stack" aria-label="What to pump" aria-busy={busy} aria-live="polite">
-				<h2>{short ? "The nearest" : "What to pump"}</h2>
+				<Heading words={short ? "The nearest" : "What to pump"} busy={busy} />
 				<ol class={long ? "pours long" : "pours"}>
 					{lines.map((line) => (
 						<li key={line}>{line}</li>

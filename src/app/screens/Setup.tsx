@@ -10,15 +10,8 @@ import { Form } from "../components/Form";
 import { GaugeField } from "../components/GaugeField";
 import { TankFields } from "../components/TankFields";
 import { NumberField, TextField } from "../components/TextField";
-import {
-	type ContentsChoice,
-	emptySetup,
-	likelyFuels,
-	readNewCar,
-	readSetup,
-	type SetupFaults,
-	type SetupForm,
-} from "../setupForm";
+import { localFuels } from "../localFuels";
+import { type ContentsChoice, emptySetup, readNewCar, readSetup, type SetupFaults, type SetupForm } from "../setupForm";
 import { cautions, productName, productRange } from "../text";
 import { useDraft } from "../useDraft";
 
@@ -168,15 +161,21 @@ const calibrationChoices: readonly Option<"yes" | "no">[] = [
 	{ value: "no", label: "I don’t know / none yet" },
 ];
 
-const contentsChoices: readonly Option<ContentsChoice>[] = [
-	...catalogue.flatMap(({ id, range }) => {
-		const value = likelyFuels.find((fuel) => fuel === id);
-		return value ? [{ value, label: productName({ id, range }), more: productRange({ id, range }) }] : [];
-	}),
-	{ value: "limits", label: "Between two limits" },
-	{ value: "measured", label: "Measured" },
-	{ value: "unknown", label: "I don’t know", more: productRange({ id: "", range: contentRange(...unknownContents) }) },
-];
+/** The fuels that a car's first tank most likely holds, and every other answer. */
+function contentsChoices(): readonly Option<ContentsChoice>[] {
+	const { strong, gasolines } = localFuels();
+	const fuels = [...gasolines, strong].flatMap((id) => catalogue.filter((entry) => entry.id === id));
+	return [
+		...fuels.map((fuel) => ({ value: fuel.id, label: productName(fuel), more: productRange(fuel) })),
+		{ value: "limits", label: "Between two limits" },
+		{ value: "measured", label: "Measured" },
+		{
+			value: "unknown",
+			label: "I don’t know",
+			more: productRange({ id: "", range: contentRange(...unknownContents) }),
+		},
+	];
+}
 
 interface ContentsFieldsProps {
 	readonly form: SetupForm;
@@ -190,7 +189,7 @@ function ContentsFields({ form, faults, onChange }: ContentsFieldsProps) {
 			<Choice
 				label="What is in the tank now?"
 				hint="The next fill mixes with it."
-				options={contentsChoices}
+				options={contentsChoices()}
 				value={form.contents}
 				onChange={(contents) => onChange({ ...form, contents })}
 			/>

@@ -7,7 +7,7 @@ import { useAppState } from "../app";
 import { DotPlot } from "../components/DotPlot";
 import { WarningCard } from "../components/WarningCard";
 import { eventWords } from "../eventWords";
-import { ago, inTwenty, percent, percentRange, volume, volumeRange } from "../format";
+import { ago, distanceRange, inTwenty, percent, percentRange, volume, volumeRange } from "../format";
 import { later } from "../later";
 import { mendWords } from "../mendWords";
 import { unitOf } from "../model";
@@ -182,8 +182,8 @@ function Reaching({ unit }: { readonly unit: Parameters<typeof volume>[1] }) {
 	return (
 		<p>
 			The engine gets the new blend after the old fuel in the lines is burned, {volumeRange(...lineVolumeL, unit)} or
-			some {lineDistanceKm[0]} to {lineDistanceKm[1]} km, and the tank has mixed, {mixingMinutes[0]} to{" "}
-			{mixingMinutes[1]} minutes of driving (common practice). Keep out of boost until then.
+			some {distanceRange(...lineDistanceKm, unit)}, and the tank has mixed, {mixingMinutes[0]} to {mixingMinutes[1]}{" "}
+			minutes of driving (common practice). Keep out of boost until then.
 		</p>
 	);
 }

@@ -1,4 +1,5 @@
 /** What short and long term trim add up to, step by step. */
+import { bankTrim } from "../readings/trims";
 import type { Grid } from "./grid";
 
 /** The fuel added in all, (1 + short)(1 + long) − 1, NaN where it is not logged. */
@@ -20,7 +21,9 @@ export function trimsOf({ means, steps }: Grid): Trims | null {
 	const inOne = means.total ? [{ short: means.total, long: new Float32Array(steps) }] : [];
 	const pairs = complete.length > 0 ? complete : inOne;
 	if (pairs.length === 0) return null;
-	const banks = pairs.map(({ short, long }) => short.map((value, i) => (1 + value) * (1 + long[i]) - 1));
+	const banks = pairs.map(({ short, long }) =>
+		short.map((value, i) => bankTrim({ shortTerm: value, longTerm: long[i] })),
+	);
 	return { both: meanOf(banks), banks, moving: pairs.map(({ short }) => short) };
 }
 

@@ -53,11 +53,34 @@ export const usualSpreads: Spreads = {
 /** Where the card states none (common practice: 80 to 85 %). */
 export const usualDutyLimit = 0.8;
 
-/** Throws unless every number of the card is more than zero and finite, and the duty limit at most 1. */
+const numbers = [
+	"injectorFlowCcPerMin",
+	"injectorRatedKPa",
+	"injectorFullLoadKPa",
+	"injectorCount",
+	"dutyLimit",
+	"pumpFlowLPerH",
+	"powerKW",
+	"consumptionGPerKWh",
+	"trimAuthority",
+	"commandedLambda",
+	"leanestLambda",
+] as const satisfies readonly (keyof FuelSystem)[];
+
+/**
+ * Throws unless every number of the card that is known here is more than zero and finite, and the duty limit at most 1. A
+ * newer version may have added fields of its own.
+ */
 export function checkedFuelSystem(system: FuelSystem): FuelSystem {
-	const { spreads = {}, ...numbers } = system;
-	for (const [name, value] of Object.entries({ ...numbers, ...spreads })) {
-		if (!(value > 0 && value < Infinity)) throw new RangeError(`${name} must be more than zero, got ${value}`);
+	const { spreads = {} } = system;
+	const known = Object.keys(usualSpreads) as (keyof Spreads)[];
+	const values = [
+		...numbers.map((name) => [name, system[name]] as const),
+		...known.map((name) => [name, spreads[name]] as const),
+	];
+	for (const [name, value] of values) {
+		if (value !== undefined && !(value > 0 && value < Infinity))
+			throw new RangeError(`${name} must be more than zero, got ${value}`);
 	}
 	if ((system.dutyLimit ?? 0) > 1) throw new RangeError(`dutyLimit must be at most 1, got ${system.dutyLimit}`);
 	return system;

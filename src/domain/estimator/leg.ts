@@ -17,8 +17,6 @@ export interface LegStart {
 	readonly km: number;
 	/** L. */
 	readonly level: Column;
-	/** It was a look at the level, not a stop. */
-	readonly look: boolean;
 }
 
 export interface Leg {
@@ -39,8 +37,8 @@ export function odometerSaid(belief: AtStop, km: number, seeds: Seeds): AtStop {
 	if (odometer !== null) return belief;
 	if (!stop.legStart) return { ...belief, odometer: km };
 	const distance = km - stop.legStart.km;
-	// Nobody buys twice in one place, but looks at the gauge there before or after.
-	if (distance === 0 && (stop.legStart.look || stop.id === null)) return { ...belief, odometer: km };
+	// Two purchases on both sides of a road, or a look at the gauge beside one: odometers show whole kilometres.
+	if (distance === 0) return { ...belief, odometer: km };
 	const z = drawsFor(weight.length, seeds).normals();
 	const [consumption, expected] = [new Float32Array(z.length), new Float32Array(z.length)];
 	for (let i = 0; i < z.length; i++) {

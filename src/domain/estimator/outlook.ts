@@ -27,7 +27,7 @@ export function outlookOf(before: Belief, pour: Pour, tank: Tank, window: Conten
 	const { belief: arrived, delivered } = arrivedAt(before, { ...pour, kind: "fill" }, tank, draws);
 	const { belief } = closed(arrived, tank, draws);
 	const step = (overfillLimit * tank.capacityL) / steps;
-	const held = new Float64Array(steps + 2);
+	const [held, unclicked] = [new Float64Array(steps + 2), new Float64Array(steps + 2)];
 	const sides = window.map(() => new Float64Array(steps + 2));
 	const signs = [-1, 1] as const;
 	const edges = [window[0] - edgeWidth, window[1] + edgeWidth];
@@ -38,6 +38,9 @@ export function outlookOf(before: Belief, pour: Pour, tank: Tank, window: Conten
 		const end = Math.min(steps + 1, Math.max(0, Math.floor(room / step) + 1));
 		held[0] += weight;
 		held[end] -= weight;
+		const full = tank.capacityL * belief.capacityFactor[i];
+		unclicked[0] += weight;
+		unclicked[Math.min(steps + 1, Math.max(1, Math.floor((full - level) / step) + 1))] -= weight;
 		for (let side = 0; side < 2; side++) {
 			// How far outside on this side: the content in the tank, and the content that is poured.
 			const now = signs[side] * (belief.content[i] - edges[side]);
@@ -52,15 +55,17 @@ export function outlookOf(before: Belief, pour: Pour, tank: Tank, window: Conten
 		}
 	}
 	const [below, above] = sides;
-	const listed: { above: number[]; below: number[] } = { above: [], below: [] };
-	const sums = { held: 0, below: 0, above: 0 };
+	const listed: { fits: number[]; above: number[]; below: number[] } = { fits: [], above: [], below: [] };
+	const sums = { held: 0, unclicked: 0, below: 0, above: 0 };
 	let all = 0;
 	for (let k = 0; k <= steps; k++) {
 		sums.held += held[k];
+		sums.unclicked += unclicked[k];
 		sums.below += below[k];
 		sums.above += above[k];
 		if (k === 0) all = sums.held;
 		if (!(sums.held > fits * all)) break;
+		listed.fits.push(Math.min(1, Math.max(0, sums.unclicked / all)));
 		listed.above.push(Math.min(1, Math.max(0, sums.above / sums.held)));
 		listed.below.push(Math.min(1, Math.max(0, sums.below / sums.held)));
 	}

@@ -57,10 +57,7 @@ export function openStop(belief: Belief, id: string | null, burned: boolean, lev
 			poured: zeros(belief),
 			pouredEthanol: zeros(belief),
 			...nothingSaid(belief),
-			legStart:
-				burned && typeof odometer === "number"
-					? { km: odometer, level: levelBound, look: belief.stop?.id === null }
-					: null,
+			legStart: burned && typeof odometer === "number" ? { km: odometer, level: levelBound } : null,
 			leg: null,
 			limited: true,
 		},

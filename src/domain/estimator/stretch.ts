@@ -5,6 +5,8 @@ import type { Litres } from "../quantity";
 export interface Outlook {
 	/** Distance between amounts, L. */
 	readonly step: Litres;
+	/** Chance that each amount goes in before the nozzle clicks. */
+	readonly fits: readonly number[];
 	/** Chance of being above the window after each amount. */
 	readonly above: readonly number[];
 	readonly below: readonly number[];
@@ -16,12 +18,16 @@ export interface Budgets {
 	readonly knock: number;
 }
 
-/** The amounts between which both chances are within budget, L; null where none is. The first such stretch counts. */
+/** An amount that is less likely to fit than this makes the nozzle click: it is none to recommend. */
+const likely = 0.5;
+
+/** The amounts that are likely to fit and between which both chances are within budget, L; null where none is: the first such. */
 export function insideStretch(
 	outlook: Outlook,
 	budgets: Budgets,
 ): { readonly from: Litres; readonly to: Litres } | null {
-	const inside = (k: number) => outlook.above[k] <= budgets.lean && outlook.below[k] <= budgets.knock;
+	const inside = (k: number) =>
+		fits(outlook, k) && outlook.above[k] <= budgets.lean && outlook.below[k] <= budgets.knock;
 	const count = outlook.above.length;
 	let from = 0;
 	while (from < count && !inside(from)) from++;
@@ -40,13 +46,17 @@ export function leanStretch(outlook: Outlook, budgets: Budgets): { readonly from
 	return { from: (from * outlook.step) as Litres, to: (to * outlook.step) as Litres };
 }
 
-/** The amount after which the blend is most likely inside the window, the lean budget kept if any amount keeps it. */
+function fits(outlook: Outlook, k: number): boolean {
+	return k === 0 || outlook.fits[k] >= likely;
+}
+
+/** The amount that is likely to fit after which the blend is most likely inside, the lean budget kept if any amount keeps it. */
 export function bestAmount(outlook: Outlook, budgets: Budgets): { readonly amount: Litres; readonly inside: number } {
-	const keeps = outlook.above.some((chance) => chance <= budgets.lean);
+	const keeps = outlook.above.some((chance, k) => fits(outlook, k) && chance <= budgets.lean);
 	let best = { k: 0, inside: -1 };
 	for (const [k, above] of outlook.above.entries()) {
 		const inside = 1 - above - outlook.below[k];
-		if (inside > best.inside && !(keeps && above > budgets.lean)) best = { k, inside };
+		if (fits(outlook, k) && inside > best.inside && !(keeps && above > budgets.lean)) best = { k, inside };
 	}
 	return { amount: (best.k * outlook.step) as Litres, inside: Math.max(0, best.inside) };
 }

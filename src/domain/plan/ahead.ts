@@ -48,7 +48,7 @@ function burned(standing: Standing, litres: number): Standing {
 
 /** How the car comes from one stop to the next. */
 export interface Drive {
-	/** Driven down to this on the gauge, fraction of the capacity. */
+	/** Driven down to this on the gauge, fraction of the capacity; not at all from less. */
 	readonly gauge: Fraction;
 	readonly days: number;
 }
@@ -82,7 +82,7 @@ export function stages(
 		done.push({ visit: here, planned: found.value.planned });
 		if (found.value.planned.verdict === "inside" || done.length === mostStages) return ok(done);
 		belief = departed(found.value);
-		here = nextVisit(visit, drive, done.length);
+		here = nextVisit(visit, drive, done.length, medianLevel(belief) > drive.gauge * tank.capacityL);
 	}
 }
 
@@ -92,11 +92,16 @@ function departed({ standing, pouring }: Found): Belief {
 	return { ...standing.belief, level, content, order: ascending(content) };
 }
 
-function nextVisit({ stop, at, place }: Visit, { gauge, days }: Drive, count: number): Visit {
+function medianLevel({ level, weight }: Belief): number {
+	return quantilesOf(level, weight, ascending(level))(0.5);
+}
+
+/** Where the tank holds less than it is to be driven down to, nobody looks: any level below is possible. */
+function nextVisit({ stop, at, place }: Visit, { gauge, days }: Drive, count: number, looked: boolean): Visit {
 	return {
 		stop: `${stop} ahead ${count}`,
 		at: new Date(instant(at) + count * days * 86_400_000).toISOString(),
 		...(place === undefined ? {} : { place }),
-		gauge,
+		...(looked ? { gauge } : {}),
 	};
 }

@@ -5,7 +5,7 @@ import type { Chances, Target } from "./request";
 export interface Candidate {
 	readonly pouring: Pouring;
 	readonly chances: Chances;
-	/** In all; 0 where not every offer has a price. */
+	/** In all; 0 where not every offer has a price, or all cost the same. */
 	readonly cost: number;
 }
 
@@ -29,7 +29,8 @@ export function bestOf(
 	const kept = candidates.filter(({ chances }) => chances.above <= budgets.lean);
 	if (kept.length === 0) {
 		const least = candidates.reduce((found, { chances }) => Math.min(found, chances.above), 1);
-		const nearly = candidates.filter(({ chances }) => chances.above <= least + alike);
+		// Over a budget of next to nothing, a plan that adds more than that again is not alike.
+		const nearly = candidates.filter(({ chances }) => chances.above <= least + Math.min(alike, budgets.lean / 2));
 		return leastBy(nearly, distance, cost, products);
 	}
 	const most = kept.reduce((found, { chances }) => Math.max(found, chances.inside), 0);

@@ -4,7 +4,8 @@ import { edgeWidth } from "../estimator/estimate";
 import { quantilesOf } from "../estimator/quantile";
 import type { Budgets } from "../estimator/stretch";
 import type { ContentRange, Fraction, Litres } from "../quantity";
-import type { Chances } from "./request";
+import type { Chances, Planned } from "./request";
+import { verdictOf } from "./search";
 import type { Standing } from "./standing";
 
 /** Amounts of each of two products, L, ascending. */
@@ -13,8 +14,7 @@ export interface MixGrid {
 	readonly second: readonly Litres[];
 }
 
-/** Both chances within their budgets; else too likely above the window; else too likely below it. */
-export type MixVerdict = "inside" | "lean" | "knock";
+export type MixVerdict = Planned["verdict"];
 
 export interface MixCell {
 	/** Chance that so much goes in before the nozzle clicks. */
@@ -123,8 +123,4 @@ function rangeOf(mixed: Column, counted: Column): Pick<Mix, "median" | "low" | "
 
 function chancesOf(below: number, above: number): Chances {
 	return { below, inside: Math.max(0, 1 - below - above), above };
-}
-
-function verdictOf({ above, below }: Chances, { budgets }: MixTarget): MixVerdict {
-	return above > budgets.lean ? "lean" : below > budgets.knock ? "knock" : "inside";
 }

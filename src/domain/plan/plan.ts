@@ -4,8 +4,8 @@
  */
 import { absorb } from "../estimator/absorb";
 import type { Belief } from "../estimator/belief";
-import { estimateOf } from "../estimator/estimate";
-import { smallSample } from "../estimator/resample";
+import { type Estimate, estimateOf } from "../estimator/estimate";
+import { fittingSize, smallSample } from "../estimator/resample";
 import type { FillEvent } from "../event";
 import { type ContentRange, instant } from "../quantity";
 import { ok, type Result } from "../result";
@@ -23,8 +23,11 @@ export const searchSample = 2 ** 12;
 /** Searches until the plan that is least likely lean is taken as it is. */
 const searches = 5;
 
-/** What a search that came out too lean is tightened by beyond the excess, a chance. */
-const margin = 0.001;
+/** What a search that came out too lean is tightened by beyond the excess, a share of the budget. */
+const margin = 0.02;
+
+/** Share of the budget that is left to chance where the account is kept on more particles than are at hand. */
+const allowance = 0.05;
 
 /**
  * The plan for the rest of a stop, or why there is none. `ids` are those that the fills will be saved under, in order: the
@@ -47,6 +50,8 @@ export interface Found {
 	readonly planned: Planned;
 	readonly pouring: Pouring;
 	readonly standing: SoundedStanding;
+	/** What the account will show once it is poured; null where a click may cut it short. */
+	readonly estimate: Estimate | null;
 }
 
 /** As `planned`, for going on from there. */
@@ -58,8 +63,11 @@ export function plannedAt(
 	ids: readonly string[] = [],
 ): Result<Found, Unplannable> {
 	const samples = samplesOf((size) => standingAt(before, visit, request.offers, tank, size));
-	const found = plannedOn(samples, request, (plan) =>
-		accounted(before, fillsOf(plan, visit, ids), tank, request.target.window),
+	const found = plannedOn(
+		samples,
+		request,
+		(plan) => accounted(before, fillsOf(plan, visit, ids), tank, request.target.window),
+		sizeFor(before) < fittingSize(before) ? 1 - allowance : 1,
 	);
 	return found.ok ? ok({ ...found.value, standing: samples.many }) : found;
 }
@@ -74,36 +82,39 @@ export function samplesOf<Kind extends Standing>(standing: (size: number) => Kin
 	return { few: standing(searchSample), many: standing(smallSample) };
 }
 
-type Figures = Pick<Plan, "chances" | "content">;
-
-/** The plan on such samples. `account` says what the account would make of one of fixed amounts, if anybody asks it. */
+/**
+ * The plan on such samples. `account` says what the account would make of one of fixed amounts, if anybody asks it; of the
+ * budget only the share `used` is used up.
+ */
 export function plannedOn(
 	{ few, many }: Samples,
 	request: PlanRequest,
-	account?: (plan: Plan) => Figures,
+	account?: (plan: Plan) => Estimate,
+	used = 1,
 ): Result<Omit<Found, "standing">, Unplannable> {
 	const room = roomOf(many);
 	const { budgets } = request.target;
-	let lean: number = budgets.lean;
+	const most = used * budgets.lean;
+	let lean = most;
 	for (let search = 1; ; search++) {
 		// In the end all that is asked is to be as unlikely lean as can be.
-		if (search === searches) lean = -1;
+		if (search === searches) lean = 0;
 		const target = { ...request.target, budgets: { ...budgets, lean } };
 		const best = bestPouring(few, { ...request, target }, room);
 		if (!best.ok) return best;
 		const { pouring, chances } = best.value;
-		const final = chances.above > lean;
+		const final = search === searches || chances.above > lean;
 		const reckoned = planOf(many, pouring, request, room);
-		const kept = reckoned.chances.above <= budgets.lean;
+		const kept = reckoned.chances.above <= most;
 		// What an early click may cut short the account can't tell beforehand.
-		const figures = (kept || final) && isSure(pouring, room) ? account?.(reckoned) : undefined;
-		const above = figures && kept ? figures.chances.above : reckoned.chances.above;
-		if (final || above <= budgets.lean) {
-			const plan = figures ? withFigures(reckoned, figures) : reckoned;
+		const estimate = ((kept || final) && isSure(pouring, room) && account?.(reckoned)) || null;
+		const above = estimate && kept ? (estimate.above ?? 0) : reckoned.chances.above;
+		if (final || above <= most) {
+			const plan = estimate ? withFigures(reckoned, estimate) : reckoned;
 			const verdict = verdictOf(plan.chances, request.target);
-			return ok({ planned: { plan, verdict, reach: reachOf(few) }, pouring });
+			return ok({ planned: { plan, verdict, reach: reachOf(few) }, pouring, estimate });
 		}
-		lean -= above - budgets.lean + margin;
+		lean = Math.max(0, lean - (above - most) - margin * budgets.lean);
 	}
 }
 
@@ -122,17 +133,27 @@ export function fillsOf({ pours }: Pick<Plan, "pours">, visit: Visit, ids: reado
 	}));
 }
 
-function accounted(before: Belief, fills: readonly FillEvent[], tank: Tank, window: ContentRange): Figures {
-	const belief = fills.reduce((reached, fill) => absorb(reached, fill, tank).belief, before);
-	const { median, low, high, below, above } = estimateOf(belief, window);
-	return { chances: chancesOf(below ?? 0, above ?? 0), content: { median, low, high } };
+/** The account's own sample, but no more particles than are at hand or a driver can wait for. */
+function sizeFor(before: Belief): number {
+	return Math.min(fittingSize(before), Math.max(before.weight.length, smallSample));
+}
+
+function accounted(before: Belief, fills: readonly FillEvent[], tank: Tank, window: ContentRange): Estimate {
+	const belief = fills.reduce((reached, fill) => absorb(reached, fill, tank, sizeFor(before)).belief, before);
+	return estimateOf(belief, window);
 }
 
 /** With the account's figures; what the order changes is small, and so is taken over as a difference. */
-function withFigures(plan: Plan, { chances, content }: Figures): Plan {
+function withFigures(plan: Plan, { median, low, high, below, above }: Estimate): Plan {
+	const chances = chancesOf(below ?? 0, above ?? 0);
 	const moved = (side: "below" | "above") =>
 		bounded(chances[side] + (plan.swapped ? plan.swapped[side] - plan.chances[side] : 0));
-	return { ...plan, chances, content, swapped: plan.swapped && chancesOf(moved("below"), moved("above")) };
+	return {
+		...plan,
+		chances,
+		content: { median, low, high },
+		swapped: plan.swapped && chancesOf(moved("below"), moved("above")),
+	};
 }
 
 function chancesOf(below: number, above: number): Chances {

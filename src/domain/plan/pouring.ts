@@ -99,7 +99,8 @@ function faultIn(request: PlanRequest, room: Room): Unplannable | null {
 		return { code: "tooLittle", least: handling.minimum };
 	}
 	if (!isSold(room.median, request)) return { code: "full", room: room.median };
-	if (fullness.kind === "litres" && !isSure({ total: fullness.litres }, room))
-		return { code: "doesNotFit", room: room.sure };
+	// The room is drawn: the same question asked again, or after the first pour, comes out a little otherwise.
+	const fits = Math.min(room.sure + handling.step / 2, room.median);
+	if (fullness.kind === "litres" && fullness.litres > fits + tiny) return { code: "doesNotFit", room: room.sure };
 	return null;
 }

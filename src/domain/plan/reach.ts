@@ -6,14 +6,17 @@ import { after } from "./outcome";
 import type { Planned } from "./request";
 import type { Standing } from "./standing";
 
-/** From the least to the most among the content now and the contents with each product to the click, by their medians. */
+/** From the least to the most among the content now and the contents with each product to the click, in nine cases of ten. */
 export function reachOf(standing: Standing): ContentRange {
-	const median = (content: Column) => quantilesOf(content, standing.weight, ascending(content))(0.5);
-	const ends = standing.delivered.map((_, only) =>
-		median(after(standing, { first: only, second: only, amount: 0, total: Infinity }).content),
+	const range = (content: Column) => {
+		const quantile = quantilesOf(content, standing.weight, ascending(content));
+		return [quantile(0.05), quantile(0.95)];
+	};
+	const ends = standing.delivered.flatMap((_, only) =>
+		range(after(standing, { first: only, second: only, amount: 0, total: Infinity }).content),
 	);
-	const now = median(standing.content);
-	return contentRange(Math.min(now, ...ends), Math.max(now, ...ends));
+	const all = [...range(standing.content), ...ends];
+	return contentRange(Math.min(...all), Math.max(...all));
 }
 
 /** Whether nothing that is on sale there brings the tank to the window, whatever is poured; and on which side it stays. */

@@ -100,8 +100,8 @@ export interface Planned {
 	 */
 	readonly verdict: "inside" | "lean" | "knock";
 	/**
-	 * Contents that the tank and these products can reach at all, by the medians: a window that does not meet them is out of
-	 * reach at this stop, whatever is poured.
+	 * Contents that the tank and these products can reach at all, in nine cases of ten: a window that does not meet them is out
+	 * of reach at this stop, whatever is poured.
 	 */
 	readonly reach: ContentRange;
 }

@@ -24,8 +24,9 @@ export function planFor(standing: Standing, request: PlanRequest): Result<Planne
 export function bestPouring(standing: Standing, request: PlanRequest, room: Room): Result<Candidate, Unplannable> {
 	const rows = pouringsOf(request, room);
 	if (!rows.ok) return rows;
-	const { offers, target } = request;
-	const priced = offers.every(({ pricePerLitre }) => pricePerLitre !== undefined);
+	const { offers, fullness, target } = request;
+	// For a sum of money all plans cost the same, but for what a step is worth.
+	const priced = fullness.kind !== "money" && offers.every(({ pricePerLitre }) => pricePerLitre !== undefined);
 	const candidates = rows.value.flatMap((row) => {
 		const chances = chancesAlong(standing, row, target.window);
 		return row.map((pouring, k): Candidate => {
@@ -49,7 +50,7 @@ export function planOf(standing: Standing, pouring: Pouring, request: PlanReques
 	};
 }
 
-export function verdictOf({ below, above }: Chances, { budgets }: Target): Planned["verdict"] {
+export function verdictOf({ below, above }: Chances, { budgets }: Pick<Target, "budgets">): Planned["verdict"] {
 	if (above > budgets.lean) return "lean";
 	return below > budgets.knock ? "knock" : "inside";
 }

@@ -155,6 +155,14 @@ describe("A leg between two odometers", () => {
 		expect(bitsOf(since(known, [first, second]))).toBe(bitsOf(since(known, [first, ...without([second])])));
 	});
 
+	test("of no length between two stops is neither leg nor fault", () => {
+		const across = stopAt(8, { litres: 30, odometerKm: 12_400 });
+		const found = since(known, [across]);
+		expect(found.surprise).toBeNull();
+		expectSame(found, since(known, without([across])), 0.002);
+		expect(since(found.belief, [stopAt(9, { litres: 20, odometerKm: 12_700 })]).belief.stop?.leg).not.toBeNull();
+	});
+
 	test("of no length between a look at the gauge and a stop is neither leg nor fault", () => {
 		const look = aLevel({ gauge: 0.6, odometerKm: 12_600, at: "2026-07-30T12:00:00Z" });
 		const there = stopAt(8, { litres: 10, odometerKm: 12_600 });
@@ -182,7 +190,6 @@ describe("A distance that cannot be", () => {
 
 	test.each([
 		["that runs backwards", 12_000],
-		["of nothing between two stops", 12_400],
 		["of a thousandth of a kilometre", 12_400.001],
 		["ten times too short for what was burned", 12_440],
 		["ten times too long for what was in the tank", 16_400],

@@ -5,7 +5,8 @@ import { insideStretch, leanStretch, type Outlook } from "../../../src/domain/es
 import { aFill, aStart } from "../../helpers/logs";
 
 const usual = { lean: 0.05, knock: 0.05 };
-const made = (above: number[], below: number[]) => ({ step: 2, above, below }) as unknown as Outlook;
+const made = (above: number[], below: number[]) =>
+	({ step: 2, fits: above.map(() => 1), above, below }) as unknown as Outlook;
 
 describe("insideStretch(…) and leanStretch(…)", () => {
 	test("give the amounts between which both chances keep to budget, and those that are too lean", () => {

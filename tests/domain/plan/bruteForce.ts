@@ -41,7 +41,8 @@ export function bruteForcePlan(standing: Standing, request: PlanRequest): BruteP
 	}
 	if (fullness.kind === "litres" && fullness.litres < least - near) return "tooLittle";
 	if (median < least - near) return "full";
-	if (fullness.kind === "litres" && fullness.litres > sure + near) return "doesNotFit";
+	if (fullness.kind === "litres" && fullness.litres > Math.min(median, sure + handling.step / 2) + near)
+		return "doesNotFit";
 
 	const best = (plans: readonly Tried[], ...measures: ((plan: Tried) => number)[]): BrutePlan => {
 		const { other, mix: _mix, ...plan } = first(plans, measures);
@@ -66,7 +67,8 @@ export function bruteForcePlan(standing: Standing, request: PlanRequest): BruteP
 	}
 	const within = tried.filter((plan) => plan.above <= target.budgets.lean);
 	const distance = (plan: Tried) => Math.abs(plan.mix - target.aim);
-	const money = (plan: Tried) => (prices.some((price) => price === undefined) ? 0 : plan.cost!);
+	const counts = fullness.kind !== "money" && prices.every((price) => price !== undefined);
+	const money = (plan: Tried) => (counts ? plan.cost! : 0);
 	const count = (plan: Tried) => plan.litres.length;
 	if (within.length === 0) {
 		const smallest = Math.min(...tried.map(({ above }) => above));

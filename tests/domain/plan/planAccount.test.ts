@@ -83,7 +83,8 @@ describe("planned(…)", () => {
 			const ids = [`${n} one`, `${n} two`];
 			const found = plannedAt(before, visit, request, ids);
 			const { above } = saved(before, visit, found, ids);
-			expect(found.plan.chances.above).toBe(above);
+			// Where the content is little known the account takes more particles than a plan does.
+			expect(Math.abs(found.plan.chances.above - above!)).toBeLessThan(0.002);
 			if (found.verdict !== "lean") expect(above).toBeLessThanOrEqual(budgets.lean);
 			if (above! > 0.5 * budgets.lean && above! <= budgets.lean) binding++;
 		}
@@ -153,7 +154,7 @@ describe("plannedOn(…)", () => {
 		const asked: number[] = [];
 		const doubled = ({ chances, content }: Plan) => {
 			asked.push(chances.above);
-			return { chances: { ...chances, below: chances.below - 0.1, above: chances.above + 0.1 }, content };
+			return { ...content, below: chances.below - 0.1, above: chances.above + 0.1 } as never;
 		};
 		const fixed = { ...request, fullness: { kind: "litres", litres: 40 } } as never;
 		const found = plannedOn({ few, many: few }, fixed, doubled);
@@ -170,7 +171,7 @@ describe("plannedOn(…)", () => {
 		const fixed = { ...request, fullness: { kind: "litres", litres: 40 } } as never;
 		const found = plannedOn({ few, many: few }, fixed, ({ content }) => {
 			asked++;
-			return { chances: { below: 0.6, inside: 0.05, above: 0.3501 }, content } as never;
+			return { ...content, below: 0.6, above: 0.3501 } as never;
 		});
 		expect(asked).toBeLessThanOrEqual(5);
 		expect(found.ok && found.value.planned.verdict).toBe("lean");

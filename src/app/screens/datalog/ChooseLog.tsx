@@ -1,11 +1,10 @@
 import { useId } from "preact/hooks";
-import type { Refusal } from "../../../datalog/refusal";
-import { refusalWords } from "../../dataLogWords";
+import { refusalWords, type Trouble } from "../../dataLogWords";
 import "../../components/BackupOpener.css";
 
 interface ChooseLogProps {
 	readonly label: string;
-	readonly refusal?: Refusal | null;
+	readonly refusal?: Trouble | null;
 	readonly onChoose: (file: File) => void;
 }
 

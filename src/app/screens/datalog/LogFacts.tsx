@@ -6,18 +6,23 @@ import { durationWords, roleNames, rowsWords, skipWords, unitNames, wholeWords }
 interface LogFactsProps {
 	readonly name: string;
 	readonly read: LogRead;
+	/** Whether a reading of it is in the account. */
+	readonly counts: boolean;
 	readonly onRemap: () => void;
 }
 
 /** What was read of a file, what was skipped, and how its columns were understood. */
-export function LogFacts({ name, read, onRemap }: LogFactsProps) {
+export function LogFacts({ name, read, counts, onRemap }: LogFactsProps) {
 	const { finding, rows, skipped } = read;
 	const { seconds, stepS, recordings, columns } = finding;
 	const left = skipped.reduce((sum, { count }) => sum + count, 0);
 	return (
 		<section class="card" aria-label="The log">
 			<h2>The log</h2>
-			<p role="status">“{name}” is read. Nothing is saved yet.</p>
+			<p role="status">
+				“{name}” is read.{" "}
+				{counts ? "This log already counts: a reading of it is in the account." : "Nothing is saved yet."}
+			</p>
 			<Facts
 				facts={[
 					{ term: "Read", is: `${rowsWords(rows)}, averaged over ${stepWords(stepS)}` },

@@ -1,20 +1,24 @@
-import { useRef, useState } from "preact/hooks";
-import type { ReadingEvent } from "../../../domain/event";
+import { useMemo, useRef, useState } from "preact/hooks";
+import type { LogEvent, ReadingEvent } from "../../../domain/event";
 import type { Car } from "../../../domain/vehicle";
 import { askToPersist } from "../../../store/durability";
 import { isoWithOffset, useAppState } from "../../app";
 import { Choice } from "../../components/Choice";
 import { Form } from "../../components/Form";
 import { WhenField } from "../../components/WhenField";
-import type { Offer, OfferKind } from "../../dataLogReadings";
+import { type Offer, type OfferKind, savedId, savedOf } from "../../dataLogReadings";
 import { exactPercent } from "../../format";
 import { unitOf } from "../../model";
+import { printRoute } from "../../route";
 import { signedPercent } from "../../shownByte";
 import { changeWords } from "../readings/ReadingForm";
 import { ReadingPreviewCard } from "../readings/ReadingPreviewCard";
 
 interface SaveReadingProps {
 	readonly car: Car;
+	readonly events: readonly LogEvent[];
+	/** Of the log. */
+	readonly fingerprint: string;
 	/** At least one. */
 	readonly offers: readonly Offer[];
 	readonly chosen: OfferKind;
@@ -31,18 +35,21 @@ const names: Readonly<Record<OfferKind, string>> = {
 };
 
 /** Which of the readings goes into the account, when it holds, what it would do; only a tap saves it. */
-export function SaveReading({ car, offers, chosen, onChoose, at, onWhen }: SaveReadingProps) {
+export function SaveReading({ car, events, fingerprint, offers, chosen, onChoose, at, onWhen }: SaveReadingProps) {
 	const { state, model, toasts, now } = useAppState();
 	const [opened] = useState(now());
-	const [saved, setSaved] = useState<readonly OfferKind[]>([]);
+	const saved = useMemo(() => savedOf(events, fingerprint), [events, fingerprint]);
+	const [earlier] = useState(saved.ids);
 	// The same event until it is saved: a second try makes no second one.
 	const ids = useRef(new Map<OfferKind, string>());
 	const { kind, reading } = offers.find((offer) => offer.kind === chosen) ?? offers[0];
-	const isSaved = saved.includes(kind);
-	const others = saved.filter((other) => other !== kind);
+	const savedAs = saved.ids.get(kind);
+	const others = [...saved.ids.keys()].filter((other) => other !== kind);
 
+	const newId = () => savedId(fingerprint, kind, model.newId());
 	function event(time: number): ReadingEvent {
-		const id = ids.current.get(kind) ?? model.newId();
+		const before = ids.current.get(kind);
+		const id = before && !events.some((event) => event.id === before) ? before : newId();
 		ids.current.set(kind, id);
 		return { ...reading, id, at: at ?? isoWithOffset(time) };
 	}
@@ -50,21 +57,16 @@ export function SaveReading({ car, offers, chosen, onChoose, at, onWhen }: SaveR
 		const before = model.state().now?.estimate.median;
 		const written = event(now());
 		if (!(await model.appendTo(car.id, [written]))) return false;
-		ids.current.delete(kind);
-		setSaved((kinds) => [...kinds, kind]);
 		toasts.show(`Saved. ${changeWords(before, model.state().now?.estimate.median)}`, {
 			label: "Undo",
-			async run() {
-				const back = await model.takeBack([written.id], isoWithOffset(now()), car.id);
-				if (back) setSaved((kinds) => kinds.filter((other) => other !== kind));
-			},
+			run: () => model.takeBack([written.id], isoWithOffset(now()), car.id),
 		});
 		askToPersist();
 		return true;
 	}
 
 	return (
-		<Form label="Save a reading" onSave={() => (isSaved ? null : save())}>
+		<Form label="Save a reading" onSave={() => (savedAs ? null : save())}>
 			<section class="card" aria-label="Take a reading into the account">
 				<h2>Take a reading into the account</h2>
 				{offers.length > 1 && (
@@ -74,7 +76,7 @@ export function SaveReading({ car, offers, chosen, onChoose, at, onWhen }: SaveR
 						options={offers.map((offer) => ({
 							value: offer.kind,
 							label: names[offer.kind],
-							more: `${amountOf(offer)}${saved.includes(offer.kind) ? ", saved" : ""}`,
+							more: `${amountOf(offer)}${saved.ids.has(offer.kind) ? ", saved" : ""}`,
 						}))}
 						value={kind}
 						onChange={onChoose}
@@ -86,9 +88,16 @@ export function SaveReading({ car, offers, chosen, onChoose, at, onWhen }: SaveR
 				</p>
 				<WhenField value={at} now={now()} onChange={onWhen} />
 			</section>
-			{isSaved ? (
+			{savedAs ? (
 				<section class="card">
-					<p role="status">It is in the account.</p>
+					<p role="status">
+						{earlier.has(kind)
+							? "This log already counts: it was saved before, and is not saved twice. To save it anew, take that entry back first."
+							: "It is in the account."}
+					</p>
+					<a class="button wide" href={printRoute({ screen: "entry", id: savedAs })}>
+						To its entry
+					</a>
 					<a class="button wide" href="#/tank">
 						To the tank
 					</a>
@@ -100,6 +109,12 @@ export function SaveReading({ car, offers, chosen, onChoose, at, onWhen }: SaveR
 						<p class="fault">
 							Another reading of this log is in the account: saving this one too counts the same drive twice, and makes
 							the estimate look surer than it is.
+						</p>
+					)}
+					{saved.perhapsCorrected && (
+						<p class="fault">
+							A reading of this log was saved before and does not count any more. If it was corrected in the log, the
+							correction counts: saving this one too counts the same drive twice.
 						</p>
 					)}
 					<button type="submit" class="button main">

@@ -3,9 +3,11 @@ import { type Reason, reasons } from "../../../domain/datalog/steady";
 import type { TrimFound } from "../../../domain/datalog/trimReading";
 import { impliedContent, unevenBanks, usualTrimLimit } from "../../../domain/readings/trims";
 import type { Calibration } from "../../../domain/vehicle";
+import { useAppState } from "../../app";
 import { Facts } from "../../components/Facts";
 import { adviceWords, durationWords, reasonWords } from "../../dataLogWords";
 import { exactPercent, percent, points } from "../../format";
+import { unitOf } from "../../model";
 import { signedPercent } from "../../shownByte";
 import { StretchTable } from "./StretchTable";
 import { TrimChart } from "./TrimChart";
@@ -140,6 +142,7 @@ function Implied({ found, calibration, baseline }: ImpliedProps) {
 }
 
 function LeftOut({ left }: { readonly left: Readonly<Record<Reason, number>> }) {
+	const unit = unitOf(useAppState().state);
 	const shown = reasons.filter((reason) => left[reason] >= 1);
 	if (shown.length === 0) return null;
 	return (
@@ -148,7 +151,7 @@ function LeftOut({ left }: { readonly left: Readonly<Record<Reason, number>> }) 
 			<ul class="plainlist small">
 				{shown.map((reason) => (
 					<li key={reason}>
-						{durationWords(left[reason])}: {reasonWords[reason]}
+						{durationWords(left[reason])}: {reasonWords(reason, unit)}
 					</li>
 				))}
 			</ul>

@@ -17,7 +17,7 @@ export function TrimChart({ steady }: { readonly steady: NonNullable<Finding["st
 	const box = { left: text * 3.4 + 8, right: width - 12, top: 14, bottom: 200 };
 	const x = scale(0, plot.seconds, box.left, box.right);
 	const y = scale(axis.from, axis.to, box.bottom, box.top);
-	const rows = Math.floor((box.bottom - box.top) / (text * 1.6));
+	const rows = Math.floor((box.bottom - box.top) / (text * 1.3));
 	const spans = useMemo(() => mergedSpans(stretches, x), [stretches, width, text]);
 	return (
 		<figure class="trimchart" ref={figure}>

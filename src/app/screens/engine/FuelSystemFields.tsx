@@ -1,6 +1,8 @@
-import { useId, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { FuelSystem } from "../../../domain/engine/fuelSystem";
+import { Fold } from "../../components/Fold";
 import { Form } from "../../components/Form";
+import { NumberField } from "../../components/TextField";
 import {
 	countEntered,
 	type FieldName,
@@ -61,14 +63,16 @@ export function FuelSystemFields({ form, stored, faults, onChange, onSave }: Fue
 						{fields.map(field)}
 					</fieldset>
 				))}
-				<details open={fieldNames.some((name) => isSpread(name) && shown[name])}>
-					<summary>How sure these numbers are</summary>
+				<Fold
+					summary="How sure these numbers are"
+					wrong={fieldNames.some((name) => isSpread(name) && shown[name] !== undefined)}
+				>
 					<fieldset class="part">
 						<legend class="hidden">How sure these numbers are</legend>
 						<p class="small">Standard uncertainties, relative: two times in three the true value lies within them.</p>
 						{fieldNames.filter(isSpread).map(field)}
 					</fieldset>
-				</details>
+				</Fold>
 				{refused && wrong && (
 					<p class="fault" role="alert">
 						Something above needs mending; nothing is saved yet.
@@ -92,37 +96,21 @@ interface FieldProps {
 
 /** A number and, where the trade has several, its unit. */
 function Field({ name, form, stored, fault, onChange }: FieldProps) {
-	const id = useId();
-	const hint = fieldHint(name, form.units);
 	const kind = unitKinds.find((kind) => kind === fields[name].unit);
-	const described = [hint ? `${id}-hint` : "", fault ? `${id}-fault` : ""].filter(Boolean).join(" ");
 	return (
-		<div class="field">
-			<label for={id}>{fieldLabel(name, form.units)}</label>
-			{hint && (
-				<p class="small soft" id={`${id}-hint`}>
-					{hint}
-				</p>
-			)}
-			<div class="withunit">
-				<input
-					id={id}
-					class="input number"
-					type="text"
-					inputMode="decimal"
-					autocomplete="off"
-					maxLength={12}
-					value={form.values[name] ?? ""}
-					aria-invalid={fault ? true : undefined}
-					aria-describedby={described || undefined}
-					onInput={(event) => onChange({ ...form, values: { ...form.values, [name]: event.currentTarget.value } })}
-				/>
-				{kind && (
+		<NumberField
+			label={fieldLabel(name, form.units)}
+			hint={fieldHint(name, form.units)}
+			value={form.values[name] ?? ""}
+			fault={fault}
+			onInput={(typed) => onChange({ ...form, values: { ...form.values, [name]: typed } })}
+			beside={
+				kind && (
 					<select
 						class="input"
 						aria-label={unitLabel(name)}
 						value={form.units[kind]}
-						onChange={(event) => onChange(withFieldUnit(form, kind, event.currentTarget.value, stored))}
+						onChange={(event) => onChange(withFieldUnit(form, name, kind, event.currentTarget.value, stored))}
 					>
 						{unitsOfKind(kind).map((unit) => (
 							<option key={unit} value={unit}>
@@ -130,13 +118,8 @@ function Field({ name, form, stored, fault, onChange }: FieldProps) {
 							</option>
 						))}
 					</select>
-				)}
-			</div>
-			{fault && (
-				<p class="fault" id={`${id}-fault`}>
-					{fault}
-				</p>
-			)}
-		</div>
+				)
+			}
+		/>
 	);
 }

@@ -1,3 +1,4 @@
+import { useRef } from "preact/hooks";
 import type { Estimate } from "../../../domain/estimator/estimate";
 import type { Calibration, Car } from "../../../domain/vehicle";
 import { useApp } from "../../app";
@@ -37,26 +38,27 @@ function Typed({ car, tank, calibration, units }: FuelSystemPartProps & { readon
 	const { model, toasts } = useApp();
 	const stored = car.fuelSystem ?? {};
 	const key = `${car.id}/fuelSystem`;
-	const { draft, change, leave } = useDraft<FuelSystemForm>(
+	const { draft, change } = useDraft<FuelSystemForm>(
 		key,
 		(raw) => readFuelSystemDraft(raw, units),
 		() => fuelSystemFormOf(stored, units),
 	);
+	// The fields stay live while the card is being saved.
+	const latest = useRef<FuelSystemForm | null>(null);
 	if (!draft) return <p class="soft late">Opening the form…</p>;
 	const read = readFuelSystem(draft, stored);
 
 	async function save(form: FuelSystemForm): Promise<boolean> {
 		if (!read.ok) return false;
-		leave(true);
+		latest.current = form;
 		const { fuelSystem: _, ...rest } = model.state().car ?? car;
 		const fuelSystem = storedFuelSystem(read.value, stored);
 		const done = await model.saveCar(fuelSystem ? { ...rest, fuelSystem } : rest);
 		if (done) {
 			await model.savePreference(unitsKey, form.units);
-			await model.dropDraft(key);
+			if (latest.current === form) await model.dropDraft(key);
 			toasts.show("The fuel-system card is saved.");
 		}
-		leave(false);
 		return done === true;
 	}
 
@@ -66,7 +68,10 @@ function Typed({ car, tank, calibration, units }: FuelSystemPartProps & { readon
 				form={draft}
 				stored={stored}
 				faults={read.ok ? {} : read.error}
-				onChange={change}
+				onChange={(next) => {
+					latest.current = next;
+					change(next);
+				}}
 				onSave={() => save(draft)}
 			/>
 			{read.ok ? (

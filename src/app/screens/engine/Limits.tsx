@@ -10,6 +10,7 @@ import {
 	againstWindow,
 	bindingWords,
 	cautionWords,
+	compareTenths,
 	edgeTitle,
 	edgeWords,
 	shortOfCalibration,
@@ -63,7 +64,9 @@ interface EdgeProps {
 
 function Edge({ car, edge, tank, calibration, upper }: EdgeProps) {
 	const content = flooredEdge(edge.content);
-	const short = edge.belowCalibration || (calibration !== null && content < calibration.calibratedFor);
+	const adopted = upper !== null && compareTenths(content, upper) === 0;
+	const short =
+		edge.belowCalibration || (calibration !== null && compareTenths(content, calibration.calibratedFor) < 0);
 	return (
 		<>
 			<p class="leanedge">
@@ -86,7 +89,7 @@ function Edge({ car, edge, tank, calibration, upper }: EdgeProps) {
 			) : (
 				<>
 					<p>{againstWindow(content, upper)}</p>
-					<ProposeEdge car={car} calibration={calibration} content={content} />
+					{!adopted && <ProposeEdge car={car} calibration={calibration} content={content} />}
 				</>
 			)}
 		</>

@@ -17,6 +17,7 @@ import {
 	type ReadingKind,
 	type Remembered,
 	readReadingDraft,
+	timeOf,
 } from "../../readingDraft";
 import { useDraft } from "../../useDraft";
 import { HowTo } from "./HowTo";
@@ -39,6 +40,8 @@ interface ReadingFormProps<FormOf> {
 	readonly steps: readonly string[];
 	readonly cautions: readonly string[];
 	readonly empty: (context: ReadingContext) => FormOf;
+	/** What is filled in and was not touched, for another time; null: now. */
+	readonly follow?: (form: FormOf, context: ReadingContext, at: string | null) => FormOf;
 	readonly read: (form: FormOf) => Read<FormOf>;
 	/** What to offer the next time. */
 	readonly remember: (form: FormOf, car: Car) => Remembered;
@@ -58,22 +61,40 @@ interface FormForCarProps<FormOf> extends ReadingFormProps<FormOf> {
 }
 
 function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
-	const { kind, title, about, steps, cautions, empty, read, remember, children, car, events } = props;
+	const { kind, title, about, steps, cautions, empty, follow, read, remember, children, car, events } = props;
 	const { state, model, toasts, now } = useAppState();
 	const unit = unitOf(state);
 	const { instruments } = state.settings;
 	const context = contextOf(car, events, unit, instruments);
 	const key = `${car.id}/measure/${kind}`;
-	const first = (): ReadingDraft<FormOf> => ({ id: model.newId(), at: null, triedAt: null, form: empty(context) });
-	const { draft, change, leave, reset } = useDraft<ReadingDraft<FormOf>>(key, readReadingDraft, first);
+	const unsaved = { at: null, triedAt: null, notedAt: null };
+	const first = (): ReadingDraft<FormOf> => ({ ...unsaved, id: model.newId(), form: empty(context) });
+	const { draft: kept, change, leave, reset } = useDraft<ReadingDraft<FormOf>>(key, readReadingDraft, first);
 	const [opened] = useState(now());
 	const [refused, setRefused] = useState(false);
-	if (!draft) return <p class="soft late">Opening the form…</p>;
+	if (!kept) return <p class="soft late">Opening the form…</p>;
 
+	const draft = dated(kept);
 	const reading = read(draft.form);
 	const event = reading.ok ? recorded(draft, opened) : null;
-	const untouched = draft.at === null && JSON.stringify(draft.form) === JSON.stringify(empty(context));
+	const untouched = draft.at === null && isEmpty(draft.form);
 
+	/** With its time, where that is no longer "now". */
+	function dated(draft: ReadingDraft<FormOf>): ReadingDraft<FormOf> {
+		const at = timeOf(draft, now());
+		return { ...draft, at, form: follow ? follow(draft.form, context, at) : draft.form };
+	}
+	function isEmpty(form: FormOf): boolean {
+		return JSON.stringify(form) === JSON.stringify(empty(context));
+	}
+	function typed(part: Partial<FormOf>): void {
+		const form = { ...draft.form, ...part };
+		change({ ...dated(draft), form, notedAt: isEmpty(form) ? null : now() });
+	}
+	function choose(at: string | null): void {
+		const notedAt = isEmpty(draft.form) ? null : now();
+		change(at === null ? { ...draft, ...unsaved, notedAt } : { ...draft, at });
+	}
 	function recorded(draft: ReadingDraft<FormOf>, time: number): ReadingEvent | LevelEvent | null {
 		const result = read(draft.form);
 		const at = draft.at ?? draft.triedAt ?? isoWithOffset(time);
@@ -81,7 +102,8 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 	}
 	function save(): Promise<boolean> | null {
 		setRefused(!reading.ok);
-		return draft && reading.ok ? saved(draft) : null;
+		// Hours may have passed since it was drawn.
+		return reading.ok ? saved(dated(draft)) : null;
 	}
 	async function saved(draft: ReadingDraft<FormOf>): Promise<boolean> {
 		const tried = { ...draft, triedAt: draft.triedAt ?? isoWithOffset(now()) };
@@ -107,7 +129,6 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 		return true;
 	}
 	function startOver(): void {
-		if (!draft) return;
 		const before = draft;
 		reset();
 		setRefused(false);
@@ -131,13 +152,13 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 					{children({
 						form: draft.form,
 						faults: refused && !reading.ok ? reading.error : {},
-						change: (part) => change({ ...draft, form: { ...draft.form, ...part } }),
+						change: typed,
 						context,
 					})}
 				</section>
 				<details class="card">
 					<summary>When: {draft.at === null ? "now" : dateTime(draft.at)}</summary>
-					<WhenField value={draft.at} now={now()} onChange={(at) => change({ ...draft, at })} />
+					<WhenField value={draft.at} now={now()} onChange={choose} />
 				</details>
 				<ReadingPreviewCard carId={car.id} event={event} unit={unit} />
 				{refused && !reading.ok && (

@@ -1,5 +1,8 @@
 import { lineDistanceKm, mixingMinutes } from "../../../domain/delay";
+import { useAppState } from "../../app";
 import { Choice, type Option } from "../../components/Choice";
+import { distanceRange } from "../../format";
+import { unitOf } from "../../model";
 import { ReadingForm } from "./ReadingForm";
 import { emptyReported, type ReportedForm, readReported, reportedScale, withSource } from "./reportedForm";
 import { SdField } from "./SdField";
@@ -15,6 +18,7 @@ const remember = ({ source, sd }: ReportedForm) => ({ [source]: sd });
 
 /** What the engine computer itself believes. */
 export function ReportedScreen() {
+	const unit = unitOf(useAppState().state);
 	return (
 		<ReadingForm
 			kind="reported"
@@ -22,7 +26,7 @@ export function ReportedScreen() {
 			about="Some engine computers tell the ethanol content they reckon with: service 01, PID 52 of SAE J1979. The standard fixes how it is coded, not how true it is."
 			steps={[
 				"Plug a scan tool into the diagnostic socket and start the engine.",
-				`After a fill drive ${mixingMinutes.join(" to ")}\u00a0minutes and some ${lineDistanceKm.join(" to ")}\u00a0km first.`,
+				`After a fill drive ${mixingMinutes.join(" to ")}\u00a0minutes and some ${distanceRange(...lineDistanceKm, unit)} first.`,
 				"Among the live data find “alcohol fuel percentage” or “ethanol fuel %”.",
 				"Type what it shows.",
 			]}

@@ -1,9 +1,11 @@
 import { lineDistanceKm, mixingMinutes } from "../../../domain/delay";
 import { impliedContent, unevenBanks, usualTrimLimit } from "../../../domain/readings/trims";
+import { useAppState } from "../../app";
 import { flashedNow } from "../../calibrations";
 import { Choice, type Option } from "../../components/Choice";
 import { NumberField } from "../../components/TextField";
-import { percent, points } from "../../format";
+import { distanceRange, percent, points } from "../../format";
+import { unitOf } from "../../model";
 import { typedPercent } from "../../numberWords";
 import { baselineKey, type ReadingContext } from "../../readingDraft";
 import { signedPercent } from "../../shownByte";
@@ -11,7 +13,7 @@ import { type Fields, ReadingForm } from "./ReadingForm";
 import { SdField } from "./SdField";
 import { ShownField } from "./ShownField";
 import { shownChoices } from "./shownChoices";
-import { emptyTrim, readTrimReading, readTrims, type TrimForm, trimFields, trimScales } from "./trimForm";
+import { emptyTrim, readTrimReading, readTrims, type TrimForm, trimFields, trimScales, withFlashed } from "./trimForm";
 
 const banks: readonly Option<TrimForm["banks"]>[] = [
 	{ value: "1", label: "One bank", more: "engines in line" },
@@ -25,9 +27,19 @@ const labels = {
 	long2: "Long term, bank 2",
 } as const;
 
-function empty(context: ReadingContext): TrimForm {
-	const flashed = flashedNow(context.car, context.events);
-	return emptyTrim(context, flashed ? typedPercent(flashed.calibratedFor) : "");
+const empty = (context: ReadingContext) => emptyTrim(context, flashedContent(context, null));
+
+const follow = (form: TrimForm, context: ReadingContext, at: string | null) =>
+	withFlashed(form, flashedContent(context, at));
+
+/** What the calibration is made for that was flashed then, percent; null: now. */
+function flashedContent({ car, events }: ReadingContext, at: string | null): string {
+	const until = at === null ? Infinity : Date.parse(at);
+	const flashed = flashedNow(
+		car,
+		events.filter((event) => event.kind !== "calibration" || Date.parse(event.at) <= until),
+	);
+	return flashed ? typedPercent(flashed.calibratedFor) : "";
 }
 
 const remember = ({ sd, baseline }: TrimForm, { id }: { readonly id: string }) => ({
@@ -37,13 +49,14 @@ const remember = ({ sd, baseline }: TrimForm, { id }: { readonly id: string }) =
 
 /** What the engine corrects its injection by. */
 export function TrimScreen() {
+	const unit = unitOf(useAppState().state);
 	return (
 		<ReadingForm
 			kind="trim"
 			title="Fuel trims"
 			about="In closed loop the engine adds fuel where there is more ethanol than it is calibrated for. But trims are often off by 3 % for other reasons, and that looks like 8 points of ethanol: this is a check of plausibility, unless you know what this car trims on a known blend."
 			steps={[
-				`After a fill drive ${mixingMinutes.join(" to ")}\u00a0minutes and some ${lineDistanceKm.join(" to ")}\u00a0km, until the long-term trim stands still.`,
+				`After a fill drive ${mixingMinutes.join(" to ")}\u00a0minutes and some ${distanceRange(...lineDistanceKm, unit)}, until the long-term trim stands still.`,
 				"Engine warm, in closed loop, at a steady cruise on a level road, out of boost.",
 				"Let a passenger note short-term and long-term trim of each bank, as means over some ten seconds.",
 				"Type them with their signs.",
@@ -53,6 +66,7 @@ export function TrimScreen() {
 				"Trims that look right do not make full load safe: many engines do not carry them there (13 of 25 cars screened, CRC E-87-1).",
 			]}
 			empty={empty}
+			follow={follow}
 			read={readTrimReading}
 			remember={remember}
 		>
@@ -87,7 +101,7 @@ function TrimFields({ form, faults, change }: Fields<TrimForm>) {
 			<Understood form={form} />
 			<NumberField
 				label="Calibrated for, % ethanol"
-				hint="Of the calibration that is flashed now."
+				hint="Of the calibration that is flashed when you measure."
 				value={form.calibratedFor}
 				fault={faults.calibratedFor}
 				onInput={(calibratedFor) => change({ calibratedFor })}

@@ -16,6 +16,8 @@ export interface TrimForm {
 	readonly short2: string;
 	readonly long2: string;
 	readonly calibratedFor: string;
+	/** What it was filled in with; unknown in older drafts. */
+	readonly flashed?: string;
 	/** Combined trim on the blend that it is calibrated for, percent; nothing: not known. */
 	readonly baseline: string;
 	readonly sd: string;
@@ -37,7 +39,20 @@ function trimScale(pid: string): Scale {
 
 export function emptyTrim({ usual, baseline }: ReadingContext, calibratedFor: string): TrimForm {
 	const trims = { short1: "", long1: "", short2: "", long2: "" };
-	return { shownAs: "percent", banks: "1", ...trims, calibratedFor, baseline, sd: usual("trim") };
+	return {
+		shownAs: "percent",
+		banks: "1",
+		...trims,
+		calibratedFor,
+		flashed: calibratedFor,
+		baseline,
+		sd: usual("trim"),
+	};
+}
+
+/** What it is calibrated for follows the flashed calibration until the driver has typed another. */
+export function withFlashed(form: TrimForm, flashed: string): TrimForm {
+	return form.calibratedFor === form.flashed ? { ...form, calibratedFor: flashed, flashed } : form;
 }
 
 export interface TrimRead {
