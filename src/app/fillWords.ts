@@ -1,11 +1,15 @@
 /** Amounts of a stop in words. */
+import type { Product } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import { exactVolume, volume } from "./format";
 import type { NumberFault } from "./parseNumber";
+import { productName } from "./text";
 
-/** "Save 12 L + 36.5 L" */
-export function saveWords(amounts: readonly number[], unit: VolumeUnit): string {
-	return amounts.length === 0 ? "Save" : `Save ${amounts.map((litres) => exactVolume(litres, unit)).join(" + ")}`;
+/** "Save 12 L + 36.5 L"; `without`: a product of the plan whose amount is not typed yet. */
+export function saveWords(amounts: readonly number[], unit: VolumeUnit, without: Product | null = null): string {
+	if (amounts.length === 0) return "Save";
+	const left = without ? `, without ${productName(without)}` : "";
+	return `Save ${amounts.map((litres) => exactVolume(litres, unit)).join(" + ")}${left}`;
 }
 
 /** Why an amount can't be used; `most` that the tank may hold, L. */

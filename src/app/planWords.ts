@@ -84,8 +84,11 @@ export function verdictLine({ planned, calibration }: PlanAnswer): Short | null 
 	if (verdict === "knock") {
 		return {
 			outOfReach: false,
-			title: "No plan makes it strong enough for sure",
-			more: `This one keeps the lean risk low, but too little ethanol is ${inTwenty(plan.chances.below)}. Stay out of boost until a test says otherwise.`,
+			title:
+				plan.chances.inside > 0.5
+					? "Likely inside, not as surely as you asked"
+					: "No plan makes it strong enough for sure",
+			more: `It keeps the lean risk low; too little ethanol is ${inTwenty(plan.chances.below)}. What is unknown leaves no more room: “What would settle it?” says what to test. Stay out of boost until a test says otherwise.`,
 		};
 	}
 	return null;
@@ -127,8 +130,8 @@ export function unplannableWords(why: Unplannable, unit: VolumeUnit): string {
 			return `So much may not fit: ${volume(why.room, unit)} surely do. Ask for that, or fill to the click.`;
 		case "full":
 			return fromLitres(why.room, unit) < 0.05
-				? "The tank is full: drive some of it off first. If it is not, note the gauge."
-				: `Only about ${volume(why.room, unit)} still fit, less than the dispenser sells: drive some off first. If that can’t be, note the gauge.`;
+				? "The tank is full: drive some of it off first. If it is not, note the gauge as it stands."
+				: `Only about ${volume(why.room, unit)} still fit, less than the dispenser sells: drive some off first. If that can’t be, check the gauge that you noted and the tank’s capacity under Car.`;
 		case "noPrice":
 			return `Type what ${productName(why.product)} costs: without it nobody knows what the money buys.`;
 		case "tooLittleMoney":

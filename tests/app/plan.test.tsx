@@ -159,7 +159,7 @@ test("where no plan does it, that is said first, and what else could be done is 
 		answer({ planned: planned({ verdict: "knock" }), otherwise: ask.otherwise ? otherwise : null }),
 	);
 	const told = within(await region("No plan does it"));
-	told.getByRole("heading", { name: "No plan makes it strong enough for sure" });
+	told.getByRole("heading", { name: "Likely inside, not as surely as you asked" });
 	await screen.findByRole("button", { name: "Pump this all the same" });
 	expect(app.asks.some((ask) => ask.otherwise)).toBe(false);
 	await app.user.click(screen.getByText("What else could be done"));

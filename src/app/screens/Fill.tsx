@@ -109,6 +109,9 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 	const amount = openFault === null ? toLitres(Number(open.typed.replace(",", ".")), unit) : 0;
 	const ready = fillsOf(draft, car.tank, unit, opened);
 
+	// A plan's last pour that is still to come: saving now leaves it out.
+	const unpoured = guided && settled.length > 0 && open.typed === "" ? open.product : null;
+
 	function changeOpen(part: Partial<DraftPour>): void {
 		setFault(null);
 		// With another amount more may fit than was said.
@@ -230,7 +233,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 			)}
 			<button
 				type="button"
-				class={guided?.next ? "button wide" : "button main"}
+				class={guided?.next || unpoured ? "button wide" : "button main"}
 				aria-disabled={saving}
 				onClick={() => trySave(false)}
 			>
@@ -239,6 +242,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 					: saveWords(
 							ready.map(({ litres }) => litres),
 							unit,
+							unpoured,
 						)}
 			</button>
 			{correctedStop !== null && (
