@@ -73,7 +73,9 @@ export function warningWords(warning: Warning, calibrationName: string): Warning
 				now: [
 					"Stay out of boost and off full throttle.",
 					"Measure, if you can: “What would settle it?” on the Tank screen says which test is worth it.",
-					"If your tuner gave you a calibration made for more ethanol, flash it; ask the tuner before you go on.",
+					...(warning.alone
+						? ["If your tuner gave you a calibration made for more ethanol, flash it; ask the tuner before you go on."]
+						: []),
 				],
 				why: `Above the window of “${calibrationName}” the injectors deliver too little fuel wherever the engine does not correct itself. Many engines do not carry what they learned at part load into full load (13 of 25 cars screened, CRC E-87-1).`,
 			};
@@ -84,7 +86,7 @@ export function warningWords(warning: Warning, calibrationName: string): Warning
 				now: [
 					"Stay out of boost.",
 					"Measure, if you can: “What would settle it?” on the Tank screen says which test is worth it.",
-					"If your tuner gave you a calibration made for less ethanol, go back to it.",
+					...(warning.alone ? ["If your tuner gave you a calibration made for less ethanol, go back to it."] : []),
 				],
 				why: `Below the window of “${calibrationName}” the fuel resists knock less than its boost and timing ask for.`,
 			};

@@ -11,11 +11,19 @@ export const usualBudget = 0.05 as Fraction;
 /** `likely`: more likely than not. `possible`: above what the calibration accepts. */
 export type Severity = "possible" | "likely";
 
+interface Side {
+	readonly severity: Severity;
+	readonly chance: number;
+	readonly budget: number;
+	/** The other side is within its budget: what mends this one can be said. */
+	readonly alone: boolean;
+}
+
 export type Warning =
 	/** Above the window: open-loop fuelling runs lean. */
-	| { readonly code: "lean"; readonly severity: Severity; readonly chance: number; readonly budget: number }
+	| ({ readonly code: "lean" } & Side)
 	/** Below the window: the fuel may knock under the calibration's boost and timing. */
-	| { readonly code: "knock"; readonly severity: Severity; readonly chance: number; readonly budget: number }
+	| ({ readonly code: "knock" } & Side)
 	/** The last entry's reading had only this chance. */
 	| { readonly code: "disagrees"; readonly chance: number }
 	/** What the last entry said of the level cannot be. */
@@ -34,11 +42,11 @@ export function warningsFor(estimate: Estimate, calibration: Calibration | null,
 	const { above, below } = estimate;
 	const found: Warning[] = [];
 	const { lean, knock } = budgetsOf(calibration);
-	if (above !== null && above > lean)
-		found.push({ code: "lean", severity: severityOf(above), chance: above, budget: lean });
-	if (below !== null && below > knock) {
-		found.push({ code: "knock", severity: severityOf(below), chance: below, budget: knock });
-	}
+	const tooLean = above !== null && above > lean;
+	const tooWeak = below !== null && below > knock;
+	if (tooLean) found.push({ code: "lean", severity: severityOf(above), chance: above, budget: lean, alone: !tooWeak });
+	if (tooWeak)
+		found.push({ code: "knock", severity: severityOf(below), chance: below, budget: knock, alone: !tooLean });
 	// The graver side first; too lean before too weak where they tie.
 	found.sort(
 		(a, b) => Number("severity" in b && b.severity === "likely") - Number("severity" in a && a.severity === "likely"),

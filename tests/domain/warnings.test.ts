@@ -20,10 +20,10 @@ test("warningsFor(…) is silent while both chances keep to the budget, just up 
 
 test("warningsFor(…) goes by the calibration's own budgets, side by side", () => {
 	const careful = aCalibration({ leanBudget: 0.01, knockBudget: 0.3 });
-	expect(codes(0.2, 0.02, careful)).toEqual(["lean"]);
+	expect(warningsFor(chances(0.2, 0.02), careful, null)).toMatchObject([{ code: "lean", alone: true }]);
 	expect(warningsFor(chances(0.4, 0.02), careful, null)).toEqual([
-		{ code: "lean", severity: "possible", chance: 0.02, budget: 0.01 },
-		{ code: "knock", severity: "possible", chance: 0.4, budget: 0.3 },
+		{ code: "lean", severity: "possible", chance: 0.02, budget: 0.01, alone: false },
+		{ code: "knock", severity: "possible", chance: 0.4, budget: 0.3, alone: false },
 	]);
 });
 
