@@ -24,6 +24,12 @@ export async function main(): Promise<number> {
 		await page.getByText(/works without a network/).waitFor();
 		await page.getByRole("button", { name: /^Dismiss/ }).click();
 		await take("tank");
+		await page.goto(`${site.origin}/#/plan`);
+		await page.getByRole("button", { name: "Note the gauge" }).click();
+		for (let step = 0; step < 3; step++) await page.getByRole("button", { name: /a step less$/ }).click();
+		await page.getByRole("button", { name: "Pump this", exact: true }).waitFor();
+		await page.evaluate(() => window.scrollTo(0, 0));
+		await take("plan");
 		await page.goto(`${site.origin}/#/fill`);
 		await page.getByRole("button", { name: /^Flex fuel E85/ }).click();
 		for (const key of ["2", "decimal", "6"]) await page.getByRole("button", { name: key, exact: true }).click();
