@@ -3,10 +3,17 @@ import { catalogue } from "../domain/catalogue";
 import { countingEvents, type FillEvent, type LogEvent, type Product } from "../domain/event";
 import { localFuels } from "./localFuels";
 
+const known = new WeakMap<readonly LogEvent[], readonly LogEvent[]>();
+
+/** The events that count, the last first; put in order once for a log, as forms ask again with every key. */
+function newestFirst(events: readonly LogEvent[]): readonly LogEvent[] {
+	const ordered = known.get(events) ?? countingEvents(events).reverse();
+	known.set(events, ordered);
+	return ordered;
+}
+
 function fillsNewestFirst(events: readonly LogEvent[]): FillEvent[] {
-	return countingEvents(events)
-		.filter((event) => event.kind === "fill")
-		.reverse();
+	return newestFirst(events).filter((event) => event.kind === "fill");
 }
 
 export function placesIn(events: readonly LogEvent[]): string[] {
@@ -21,7 +28,7 @@ export function productsIn(events: readonly LogEvent[]): Product[] {
 	}
 	const { strong, gasolines } = localFuels();
 	for (const id of [strong, ...gasolines]) {
-		const entry = catalogue.find((known) => known.id === id);
+		const entry = catalogue.find((fuel) => fuel.id === id);
 		if (entry && found.size < 3 && !found.has(productKey(entry)))
 			found.set(productKey(entry), { id, range: entry.range });
 	}
@@ -72,7 +79,7 @@ export function lastOdometer(
 	before: number,
 	instead: readonly string[],
 ): { readonly km: number; readonly at: string } | null {
-	for (const event of countingEvents(events).reverse()) {
+	for (const event of newestFirst(events)) {
 		if ((event.kind !== "fill" && event.kind !== "level") || event.odometerKm === undefined) continue;
 		if (Date.parse(event.at) <= before && !instead.includes(event.id)) return { km: event.odometerKm, at: event.at };
 	}
