@@ -29,14 +29,19 @@ export function bestOf(
 	const kept = candidates.filter(({ chances }) => chances.above <= budgets.lean);
 	if (kept.length === 0) {
 		const least = candidates.reduce((found, { chances }) => Math.min(found, chances.above), 1);
-		// Over a budget of next to nothing, a plan that adds more than that again is not alike.
-		const nearly = candidates.filter(({ chances }) => chances.above <= least + Math.min(alike, budgets.lean / 2));
+		const nearly = candidates.filter(({ chances }) => chances.above <= leanLimit(least, budgets.lean));
 		return leastBy(nearly, distance, cost, products);
 	}
 	const most = kept.reduce((found, { chances }) => Math.max(found, chances.inside), 0);
 	if (most < nearlyNever) return leastBy(kept, distance, cost, products);
 	const nearly = kept.filter(({ chances }) => chances.inside >= most - alike);
 	return leastBy(nearly, cost, products, ({ chances }) => -chances.inside);
+}
+
+/** The lean chance that a plan may have, where the least that any has is `least`. */
+export function leanLimit(least: number, budget: number): number {
+	// Over a budget of next to nothing, a plan that adds more than that again is not alike.
+	return least > budget ? least + Math.min(alike, budget / 2) : budget;
 }
 
 type Measure = (candidate: Candidate) => number;

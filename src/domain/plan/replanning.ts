@@ -3,6 +3,7 @@ import { ascending, type Column } from "../estimator/belief";
 import { edgeWidth } from "../estimator/estimate";
 import { quantilesOf } from "../estimator/quantile";
 import type { ContentRange, Litres } from "../quantity";
+import { leanLimit } from "./choice";
 import type { Instrument } from "./instrument";
 import { type Pouring, pouringsOf } from "./pouring";
 import type { PlanRequest } from "./request";
@@ -36,9 +37,6 @@ const [below, inside, above] = [0, 1, 2];
 
 /** Plans tried at most; of more only every n-th is. */
 const mostPlans = 400;
-
-/** Chances of being lean no further apart than this are alike, where no plan keeps the budget (common practice). */
-const alike = 0.005;
 
 /** Amounts that differ by less differ by rounding alone, L. */
 const tiny = 1e-6;
@@ -145,7 +143,7 @@ function bestInside(
 	const left = tallies.filter((_, plan) => plans[plan].needs <= sure);
 	const lean = left.map((tally) => weighted(tally.above, likelihood) / total);
 	const least = lean.reduce((found, chance) => Math.min(found, chance), 1);
-	const limit = least > leanBudget ? least + alike : leanBudget;
+	const limit = leanLimit(least, leanBudget);
 	const kept = left.filter((_, plan) => lean[plan] <= limit);
 	return kept.reduce((best, tally) => Math.max(best, weighted(tally.inside, likelihood) / total), 0);
 }

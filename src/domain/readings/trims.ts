@@ -1,5 +1,7 @@
 /** Closed-loop fuel trims as a reading of the fuel demand, and what content that would be. */
+import { contentAtDemand } from "../engine/fuelling";
 import { fuelDemand } from "../fuel";
+import type { Fraction } from "../quantity";
 import { err, ok, type Result } from "../result";
 
 /** Trims of one bank of cylinders, fractions. */
@@ -48,11 +50,9 @@ export function impliedContent(
 	sd: number,
 	calibratedFor: number,
 ): Result<ImpliedContent, "below" | "above"> {
-	// Air per litre falls linearly with the content, and the demand is its inverse.
+	const content = contentAtDemand(1 + trim, calibratedFor as Fraction);
+	if (content === null) return err(trim < 0 ? "below" : "above");
 	const air = (content: number) => 1 / fuelDemand(content, 0);
 	const slope = air(0) - air(1);
-	const content = (air(0) - air(calibratedFor) / (1 + trim)) / slope;
-	if (content < 0) return err("below");
-	if (content > 1) return err("above");
 	return ok({ content, sd: (sd * air(calibratedFor)) / ((1 + trim) ** 2 * slope) });
 }
