@@ -3,9 +3,8 @@ import type { CostSum, StopCost } from "../domain/cost";
 import type { DistanceCost, NoDistanceCost } from "../domain/distanceCost";
 import type { EthanolCost } from "../domain/ethanolCost";
 import type { VolumeUnit } from "../domain/units";
-import { date } from "./format";
+import { date, distanceUnit, fromKm } from "./format";
 import { costDistance, distanceMoney, money, unitPrice } from "./money";
-import { distanceUnit, kmPerMile } from "./stopDetails";
 import { productName } from "./text";
 
 type Currency = string | undefined;
@@ -101,8 +100,7 @@ export function noDistanceCostWords({ code, ...rest }: NoDistanceCost): string {
 
 /** A distance in whole km or miles. */
 export function distanceWords(km: number, unit: VolumeUnit): string {
-	const inMiles = distanceUnit(unit) === "mi";
-	return `${whole.format(inMiles ? km / kmPerMile : km)}\u00a0${distanceUnit(unit)}`;
+	return `${whole.format(fromKm(km, unit))}\u00a0${distanceUnit(unit)}`;
 }
 
 const whole = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });

@@ -1,4 +1,5 @@
 /** Data logs in words. */
+
 import type { Skip } from "../datalog/readLog";
 import type { Refusal } from "../datalog/refusal";
 import { idleSpeed, warmC, windowS } from "../domain/datalog/constants";
@@ -6,7 +7,7 @@ import type { Lack, Role, Unit } from "../domain/datalog/role";
 import type { Reason } from "../domain/datalog/steady";
 import type { Agreement } from "../domain/datalog/underLoad";
 import type { VolumeUnit } from "../domain/units";
-import { distanceUnit, kmPerMile } from "./stopDetails";
+import { distanceUnit, fromKm } from "./format";
 
 /** Why there is nothing to show of a file: by itself, or because the app has a fault. */
 export type Trouble = Refusal | "broken";
@@ -144,7 +145,7 @@ export function durationWords(seconds: number): string {
 
 /** A speed in km/h as the driver counts it: in miles where fuel is counted in gallons. */
 function speedWords(kmh: number, unit: VolumeUnit): string {
-	return distanceUnit(unit) === "km" ? `${whole.format(kmh)}\u00a0km/h` : `${whole.format(kmh / kmPerMile)}\u00a0mph`;
+	return `${whole.format(fromKm(kmh, unit))}\u00a0${distanceUnit(unit) === "km" ? "km/h" : "mph"}`;
 }
 
 /** A place in the log. */

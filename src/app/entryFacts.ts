@@ -3,10 +3,10 @@ import type { FillEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Calibration, Car } from "../domain/vehicle";
 import { budgetsOf } from "../domain/warnings";
-import { dateTime, exactPercent, exactPercentRange, exactVolume, inTwenty } from "./format";
+import { dateTime, distanceUnit, exactPercent, exactPercentRange, exactVolume, inTwenty } from "./format";
 import { fillsIn, type LogItem, type ToldEvent } from "./logView";
 import { unitPrice } from "./money";
-import { distanceUnit, typedOdometer } from "./stopDetails";
+import { typedOdometer } from "./stopDetails";
 import { productName, productRange } from "./text";
 
 export interface Fact {

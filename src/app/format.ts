@@ -47,10 +47,15 @@ export function distanceUnit(unit: VolumeUnit): "km" | "mi" {
 	return unit === "L" ? "km" : "mi";
 }
 
-/** "3 to 10 km", or whole miles. */
-export function distanceRange(fromKm: number, toKm: number, unit: VolumeUnit): string {
-	const shown = (km: number) => whole.format(unit === "L" ? km : km / kmPerMile);
-	return `${shown(fromKm)} to ${shown(toKm)}${space}${distanceUnit(unit)}`;
+/** A distance in what the car counts it in. */
+export function fromKm(km: number, unit: VolumeUnit): number {
+	return unit === "L" ? km : km / kmPerMile;
+}
+
+/** "3 to 10 km", or whole miles; both ends in km. */
+export function distanceRange(low: number, high: number, unit: VolumeUnit): string {
+	const shown = (km: number) => whole.format(fromKm(km, unit));
+	return `${shown(low)} to ${shown(high)}${space}${distanceUnit(unit)}`;
 }
 
 /** As typed at the pump, up to three decimals. */

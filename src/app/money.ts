@@ -1,6 +1,6 @@
 /** Money as people write it: in the car's currency, or as a plain number where nobody has said which. */
 import { litresPer, type VolumeUnit } from "../domain/units";
-import { distanceUnit, kmPerMile } from "./stopDetails";
+import { distanceUnit, kmPerMile } from "./format";
 
 const space = "\u00a0";
 

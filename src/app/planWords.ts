@@ -7,8 +7,16 @@ import type { Calibration } from "../domain/vehicle";
 import type { PlanAnswer } from "../keeper/view";
 import type { ArrivalPart } from "./arrival";
 import type { Guided, Rest } from "./fillPlan";
-import { exactPercentRange, exactVolume, inTwenty, percent, percentRange, volume } from "./format";
-import { distanceUnit, kmPerMile } from "./stopDetails";
+import {
+	distanceUnit,
+	exactPercentRange,
+	exactVolume,
+	fromKm,
+	inTwenty,
+	percent,
+	percentRange,
+	volume,
+} from "./format";
 import { productName } from "./text";
 
 /** "12.5 L of Gasoline E10" or "Flex fuel to the click, about 9.0 L". */
@@ -112,7 +120,7 @@ export function driveWords({ gauge, days }: Drive, stops: number, reached: boole
 }
 
 function distanceWords(km: number, unit: VolumeUnit): string {
-	const distance = unit === "L" ? km : km / kmPerMile;
+	const distance = fromKm(km, unit);
 	const tens = distance < 20 ? 1 : 10;
 	return `${Math.max(1, Math.round(distance / tens) * tens)}\u00a0${distanceUnit(unit)}`;
 }

@@ -4,8 +4,6 @@ import { litresPer, type VolumeUnit } from "../domain/units";
 import { distanceUnit, kmPerMile } from "./format";
 import { readNumber } from "./numberWords";
 
-export { distanceUnit, kmPerMile };
-
 function kmPer(unit: VolumeUnit): number {
 	return unit === "L" ? 1 : kmPerMile;
 }

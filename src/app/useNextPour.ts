@@ -2,10 +2,10 @@
 import { useRef, useState } from "preact/hooks";
 import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
-import type { PlanAnswer, PlanAsk } from "../keeper/view";
 import { isoWithOffset, useApp } from "./app";
 import { type FillDraft, fillsOf, visitOf } from "./fillDraft";
 import { type Guided, restAsk, restOf, withRest } from "./fillPlan";
+import { inTime } from "./inTime";
 
 /** A driver with the nozzle in hand does not wait longer: the plan then stands as it was made. */
 const answerWithinMs = 4_000;
@@ -25,11 +25,6 @@ export function useNextPour({ car, unit, draft, change }: NextPour) {
 	const latest = useRef(draft);
 	latest.current = draft;
 
-	function answered(ask: PlanAsk): Promise<PlanAnswer | null> {
-		const late = new Promise<null>((done) => setTimeout(() => done(null), answerWithinMs));
-		return Promise.race([model.plan(car.id, ask).catch(() => null), late]);
-	}
-
 	/** True once the next product is on the screen; false where nothing more is to be poured, or the form was changed meanwhile. */
 	async function next(guided: Guided): Promise<boolean> {
 		if (!draft || busy.current) return false;
@@ -37,7 +32,7 @@ export function useNextPour({ car, unit, draft, change }: NextPour) {
 		setAsking(true);
 		const poured = fillsOf(draft, car.tank, unit, now());
 		const ask = restAsk(guided, poured, draft.instead, visitOf(draft, isoWithOffset(now())));
-		const rest = "kind" in ask ? ask : restOf(await answered(ask), ask.handling);
+		const rest = "kind" in ask ? ask : restOf(await inTime(model.plan(car.id, ask), answerWithinMs), ask.handling);
 		busy.current = false;
 		setAsking(false);
 		// What was typed meanwhile is not what was asked about.

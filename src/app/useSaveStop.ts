@@ -9,6 +9,7 @@ import { askToPersist } from "../store/durability";
 import { isoWithOffset, useApp } from "./app";
 import { type FillDraft, fillsOf } from "./fillDraft";
 import { percent } from "./format";
+import { inTime } from "./inTime";
 
 interface Saving {
 	readonly car: Car;
@@ -33,8 +34,7 @@ export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving
 	const busy = useRef(false);
 
 	function lookAhead(stop: DraftStop): Promise<Preview | null> {
-		const late = new Promise<null>((done) => setTimeout(() => done(null), answerWithinMs));
-		return Promise.race([model.preview(car.id, stop).catch(() => null), late]);
+		return inTime(model.preview(car.id, stop), answerWithinMs);
 	}
 
 	async function save(draft: FillDraft, agreed: boolean): Promise<void> {

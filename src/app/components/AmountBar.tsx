@@ -5,6 +5,7 @@ import { budgetsOf } from "../../domain/warnings";
 import { inTwenty, volume, volumeRange } from "../format";
 import { type PreviewSource, usePreviewed } from "../usePreview";
 import "./AmountBar.css";
+import "./slider.css";
 
 interface AmountBarProps {
 	readonly source: PreviewSource;
@@ -42,6 +43,7 @@ export function AmountBar({ source, amount, most, unit, onSlide }: AmountBarProp
 			</svg>
 			<input
 				type="range"
+				class="slider"
 				aria-label={`Amount, ${unit}, by sliding`}
 				min={0}
 				max={fromLitres(most, unit)}

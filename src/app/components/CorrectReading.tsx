@@ -1,7 +1,6 @@
 import { useState } from "preact/hooks";
 import type { ReadingEvent } from "../../domain/event";
 import { isoWithOffset, useAppState } from "../app";
-import { placesIn, productsIn } from "../fillChoices";
 import {
 	type CorrectionDraft,
 	type ReadingCorrection,
@@ -11,8 +10,7 @@ import {
 } from "../readingCorrection";
 import { useDraft } from "../useDraft";
 import { Form } from "./Form";
-import { PlacePicker } from "./PlacePicker";
-import { ProductPicker } from "./ProductPicker";
+import { PumpSampleFields } from "./PumpSampleFields";
 import { NumberField, TextField } from "./TextField";
 import { WhenField } from "./WhenField";
 
@@ -81,21 +79,13 @@ export function CorrectReading({ event, onReplace, onClose }: CorrectReadingProp
 					/>
 				)}
 				{form.product && (
-					<>
-						<h3>Where was it taken?</h3>
-						<PlacePicker places={placesIn(events)} chosen={form.place} onChoose={(place) => change({ place })} />
-						{faults.place && (
-							<p class="fault" role="alert" tabIndex={-1}>
-								{faults.place}
-							</p>
-						)}
-						<ProductPicker
-							label="Which fuel is it?"
-							recent={productsIn(events)}
-							chosen={form.product}
-							onChoose={(product) => change({ product })}
-						/>
-					</>
+					<PumpSampleFields
+						events={events}
+						place={form.place}
+						product={form.product}
+						fault={faults.place}
+						onChange={change}
+					/>
 				)}
 				<TextField
 					label="How it was measured"

@@ -2,6 +2,7 @@ import { useMemo, useRef } from "preact/hooks";
 import { percent } from "../format";
 import { findingOf, type HistoryPoint, type Shown } from "../historyView";
 import { useMeasures } from "../useMeasures";
+import { ChartKey } from "./ChartKey";
 import { bandPath, contentTicks, type Step, scale, stepPath, thinned, timeTicks } from "./chartScale";
 import { axisFor, type Side } from "./dotLayout";
 import "./HistoryChart.css";
@@ -164,47 +165,36 @@ interface KeysProps {
 function Keys({ sides, window, reading }: KeysProps) {
 	return (
 		<ul class="keys small">
-			<Key label="most likely">
+			<ChartKey label="most likely">
 				<path class="median" d="M0 12H28" />
-			</Key>
-			<Key label="9 in 10">
+			</ChartKey>
+			<ChartKey label="9 in 10">
 				<path class="band" d="M0 4H28V20H0Z" />
-			</Key>
+			</ChartKey>
 			{window && (
-				<Key label="the calibration’s window">
+				<ChartKey label="the calibration’s window">
 					<path class="corridor" d="M0 5H28V19H0Z" />
 					<path class="edge" d="M0 5H28M0 19H28" />
-				</Key>
+				</ChartKey>
 			)}
 			{sides.has("above") && (
-				<Key label="above it">
+				<ChartKey label="above it">
 					<path class="mark above" d={marks.above} transform="translate(14 12)" />
-				</Key>
+				</ChartKey>
 			)}
 			{sides.has("below") && (
-				<Key label="below it">
+				<ChartKey label="below it">
 					<path class="mark below" d={marks.below} transform="translate(14 12)" />
-				</Key>
+				</ChartKey>
 			)}
 			{reading && (
-				<Key label="measured, ± one sd">
+				<ChartKey label="measured, ± one sd">
 					<g class="reading">
 						<path d="M14 1V23M9 1H19M9 23H19" />
 						<path class="diamond" d="M14 6l6 6l-6 6l-6 -6Z" />
 					</g>
-				</Key>
+				</ChartKey>
 			)}
 		</ul>
-	);
-}
-
-function Key({ label, children }: { readonly label: string; readonly children: preact.ComponentChildren }) {
-	return (
-		<li>
-			<svg width={28} height={24} aria-hidden="true">
-				{children}
-			</svg>
-			{label}
-		</li>
 	);
 }

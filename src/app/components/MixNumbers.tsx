@@ -2,7 +2,7 @@ import type { MixTable } from "../../domain/plan/mixTable";
 import type { VolumeUnit } from "../../domain/units";
 import { exactVolume, volume } from "../format";
 import { cellSentence } from "../mixWords";
-import "./HistoryTable.css";
+import "./NumbersTable.css";
 
 interface MixNumbersProps {
 	readonly table: MixTable;

@@ -1,6 +1,6 @@
 import type { VolumeUnit } from "../../domain/units";
-import { date } from "../format";
-import { distanceUnit, readOdometer, typedOdometer } from "../stopDetails";
+import { date, distanceUnit } from "../format";
+import { readOdometer, typedOdometer } from "../stopDetails";
 import { NumberField } from "./TextField";
 
 interface OdometerFieldProps {

@@ -2,8 +2,8 @@ import { useState } from "preact/hooks";
 import type { Running, Spread } from "../../domain/running";
 import { litresPer } from "../../domain/units";
 import { isoWithOffset, useAppState } from "../app";
+import { distanceUnit, fromKm, kmPerMile } from "../format";
 import { unitOf } from "../model";
-import { distanceUnit, kmPerMile } from "../stopDetails";
 import { useAnswer } from "../useAnswer";
 import { Facts } from "./Facts";
 
@@ -29,7 +29,7 @@ interface LearnedProps {
 
 function Learned({ running: { litresPer100Km, rangeKm }, unit }: LearnedProps) {
 	const miles = distanceUnit(unit) === "mi";
-	const distance = spread(rangeKm, (km) => (miles ? km / kmPerMile : km), whole);
+	const distance = spread(rangeKm, (km) => fromKm(km, unit), whole);
 	// More miles a gallon is less fuel: the ends change places.
 	const perGallon = (litres: number) => (100 * litresPer[unit]) / kmPerMile / litres;
 	const { median, low, high } = litresPer100Km;

@@ -1,6 +1,7 @@
 import type { VolumeUnit } from "../../domain/units";
 import type { DraftPour, FillDraft } from "../fillDraft";
-import { detailsFault, distanceUnit, readPrice } from "../stopDetails";
+import { distanceUnit } from "../format";
+import { detailsFault, readPrice } from "../stopDetails";
 import { productName } from "../text";
 import { Fold } from "./Fold";
 import { OdometerField } from "./OdometerField";

@@ -1,7 +1,6 @@
 import { useMemo, useRef, useState } from "preact/hooks";
 import type { LogEvent, ReadingEvent } from "../../../domain/event";
 import type { Car } from "../../../domain/vehicle";
-import { askToPersist } from "../../../store/durability";
 import { isoWithOffset, useAppState } from "../../app";
 import { Choice } from "../../components/Choice";
 import { Form } from "../../components/Form";
@@ -11,7 +10,7 @@ import { exactPercent } from "../../format";
 import { unitOf } from "../../model";
 import { printRoute } from "../../route";
 import { signedPercent } from "../../shownByte";
-import { changeWords } from "../readings/ReadingForm";
+import { useSaveReading } from "../../useSaveReading";
 import { ReadingPreviewCard } from "../readings/ReadingPreviewCard";
 
 interface SaveReadingProps {
@@ -36,7 +35,8 @@ const names: Readonly<Record<OfferKind, string>> = {
 
 /** Which of the readings goes into the account, when it holds, what it would do; only a tap saves it. */
 export function SaveReading({ car, events, fingerprint, offers, chosen, onChoose, at, onWhen }: SaveReadingProps) {
-	const { state, model, toasts, now } = useAppState();
+	const { state, model, now } = useAppState();
+	const save = useSaveReading(car.id);
 	const [opened] = useState(now());
 	const saved = useMemo(() => savedOf(events, fingerprint), [events, fingerprint]);
 	const [earlier] = useState(saved.ids);
@@ -53,20 +53,8 @@ export function SaveReading({ car, events, fingerprint, offers, chosen, onChoose
 		ids.current.set(kind, id);
 		return { ...reading, id, at: at ?? isoWithOffset(time) };
 	}
-	async function save(): Promise<boolean> {
-		const before = model.state().now?.estimate.median;
-		const written = event(now());
-		if (!(await model.appendTo(car.id, [written]))) return false;
-		toasts.show(`Saved. ${changeWords(before, model.state().now?.estimate.median)}`, {
-			label: "Undo",
-			run: () => model.takeBack([written.id], isoWithOffset(now()), car.id),
-		});
-		askToPersist();
-		return true;
-	}
-
 	return (
-		<Form label="Save a reading" onSave={() => (savedAs ? null : save())}>
+		<Form label="Save a reading" onSave={() => (savedAs ? null : save(event(now())))}>
 			<section class="card" aria-label="Take a reading into the account">
 				<h2>Take a reading into the account</h2>
 				{offers.length > 1 && (

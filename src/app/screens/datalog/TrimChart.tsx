@@ -1,5 +1,6 @@
 import { useMemo, useRef } from "preact/hooks";
 import type { Finding } from "../../../domain/datalog/finding";
+import { ChartKey } from "../../components/ChartKey";
 import { contentTicks, scale } from "../../components/chartScale";
 import { durationWords } from "../../dataLogWords";
 import { signedPercent } from "../../shownByte";
@@ -47,22 +48,22 @@ export function TrimChart({ steady }: { readonly steady: NonNullable<Finding["st
 				))}
 			</svg>
 			<ul class="keys small">
-				<Key label="trims, mean">
+				<ChartKey label="trims, mean">
 					<path class="mean" d="M0 12H28" />
-				</Key>
-				<Key label="from least to most">
+				</ChartKey>
+				<ChartKey label="from least to most">
 					<path class="band" d="M0 4H28V20H0Z" />
-				</Key>
+				</ChartKey>
 				{spans.length > 0 && (
-					<Key label="steady: it counts">
+					<ChartKey label="steady: it counts">
 						<rect class="stretch" width={28} y={8} height={16} />
 						<rect class="bar" width={28} y={2} height={6} />
-					</Key>
+					</ChartKey>
 				)}
 				{found && (
-					<Key label="their median">
+					<ChartKey label="their median">
 						<path class="found" d="M0 12H28" />
-					</Key>
+					</ChartKey>
 				)}
 			</ul>
 		</figure>
@@ -73,17 +74,6 @@ export function TrimChart({ steady }: { readonly steady: NonNullable<Finding["st
 function labelPlace(at: number, half: number, width: number) {
 	if (at + half > width) return { x: width, "text-anchor": "end" } as const;
 	return { x: at, "text-anchor": "middle" } as const;
-}
-
-function Key({ label, children }: { readonly label: string; readonly children: preact.ComponentChildren }) {
-	return (
-		<li>
-			<svg width={28} height={24} aria-hidden="true">
-				{children}
-			</svg>
-			{label}
-		</li>
-	);
 }
 
 function summaryOf({ plot, stretches, found }: NonNullable<Finding["steady"]>): string {

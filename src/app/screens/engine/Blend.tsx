@@ -4,6 +4,7 @@ import type { Calibration, Car } from "../../../domain/vehicle";
 import { exactPercent, percent, percentRange } from "../../format";
 import { propertyGroups } from "./blendProperty";
 import { PropertyList } from "./PropertyList";
+import "../../components/slider.css";
 import "./engine.css";
 
 interface BlendProps {
@@ -85,6 +86,7 @@ function ChosenContent({ chosen, onChange }: ChosenProps) {
 			<input
 				id={id}
 				type="range"
+				class="slider"
 				min={0}
 				max={100}
 				step={1}

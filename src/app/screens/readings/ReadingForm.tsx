@@ -2,11 +2,10 @@ import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import type { LevelEvent, LogEvent, ReadingEvent } from "../../../domain/event";
 import type { Car } from "../../../domain/vehicle";
-import { askToPersist } from "../../../store/durability";
 import { isoWithOffset, useAppState } from "../../app";
 import { Form } from "../../components/Form";
 import { WhenField } from "../../components/WhenField";
-import { dateTime, percent } from "../../format";
+import { dateTime } from "../../format";
 import { unitOf } from "../../model";
 import {
 	contextOf,
@@ -20,6 +19,7 @@ import {
 	timeOf,
 } from "../../readingDraft";
 import { useDraft } from "../../useDraft";
+import { useSaveReading } from "../../useSaveReading";
 import { HowTo } from "./HowTo";
 import { ReadingPreviewCard } from "./ReadingPreviewCard";
 import "../Entry.css";
@@ -63,6 +63,7 @@ interface FormForCarProps<FormOf> extends ReadingFormProps<FormOf> {
 function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 	const { kind, title, about, steps, cautions, empty, follow, read, remember, children, car, events } = props;
 	const { state, model, toasts, now } = useAppState();
+	const keep = useSaveReading(car.id);
 	const unit = unitOf(state);
 	const { instruments } = state.settings;
 	const context = contextOf(car, events, unit, instruments);
@@ -117,13 +118,7 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 	}
 	async function write(tried: ReadingDraft<FormOf>): Promise<boolean> {
 		const event = recorded(tried, now());
-		const before = model.state().now?.estimate.median;
-		if (!event || !(await model.appendTo(car.id, [event], key))) return false;
-		toasts.show(`Saved. ${changeWords(before, model.state().now?.estimate.median)}`, {
-			label: "Undo",
-			run: () => model.takeBack([event.id], isoWithOffset(now()), car.id),
-		});
-		askToPersist();
+		if (!event || !(await keep(event, key))) return false;
 		const remembered = { ...instruments, ...remember(tried.form, car) };
 		if (JSON.stringify(remembered) !== JSON.stringify(instruments)) model.saveSettings({ instruments: remembered });
 		return true;
@@ -177,11 +172,4 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 			</Form>
 		</>
 	);
-}
-
-export function changeWords(before: number | undefined, after: number | undefined): string {
-	if (after === undefined) return "";
-	const to = percent(after);
-	const from = before === undefined ? to : percent(before);
-	return from === to ? `It stays about ${to}.` : `About ${from} became about ${to}.`;
 }

@@ -1,9 +1,8 @@
 import { strongLayer } from "../../../domain/readings/waterTube";
 import { Choice, type Option } from "../../components/Choice";
-import { PlacePicker } from "../../components/PlacePicker";
-import { ProductPicker } from "../../components/ProductPicker";
+import { PumpSampleFields } from "../../components/PumpSampleFields";
 import { NumberField } from "../../components/TextField";
-import { placesIn, productsIn, usualProduct } from "../../fillChoices";
+import { placesIn, usualProduct } from "../../fillChoices";
 import { exactPercent, percent } from "../../format";
 import type { ReadingContext } from "../../readingDraft";
 import { type Fields, ReadingForm } from "./ReadingForm";
@@ -58,21 +57,13 @@ function TubeFields({ form, faults, change, context }: Fields<TubeForm>) {
 		<>
 			<Choice label="The sample is from" options={sources} value={form.of} onChange={(of) => change({ of })} />
 			{form.of === "pump" && (
-				<>
-					<h3>Where was it taken?</h3>
-					<PlacePicker places={placesIn(events)} chosen={form.place} onChoose={(place) => change({ place })} />
-					{faults.place && (
-						<p class="fault" role="alert" tabIndex={-1}>
-							{faults.place}
-						</p>
-					)}
-					<ProductPicker
-						label="Which fuel is it?"
-						recent={productsIn(events)}
-						chosen={form.product}
-						onChoose={(product) => change({ product })}
-					/>
-				</>
+				<PumpSampleFields
+					events={events}
+					place={form.place}
+					product={form.product}
+					fault={faults.place}
+					onChange={change}
+				/>
 			)}
 			<div class="volumes">
 				<NumberField label="Fuel, mL" value={form.fuel} fault={faults.fuel} onInput={(fuel) => change({ fuel })} />
