@@ -36,8 +36,10 @@ test("pumpDemand and injectorDemand are 1 on gasoline and rise with the content,
 		density: fc.double({ min: 0.72, max: 0.775, noNaN: true }),
 		stoichiometricRatio: fc.double({ min: 14.3, max: 14.8, noNaN: true }),
 	});
+	// A hundredth of a percent apart or not at all: contents nearer than rounding have the same demand, give or take its last bit.
+	const apart = fc.integer({ min: 0, max: 10_000 }).map((n) => fraction(n / 10_000));
 	fc.assert(
-		fc.property(contents, contents, gasolines, (one, other, varied) => {
+		fc.property(apart, apart, gasolines, (one, other, varied) => {
 			const base = { ...usualGasoline, ...varied };
 			expect(pumpDemand(fraction(0), base)).toBe(1);
 			expect(injectorDemand(fraction(0), base)).toBe(1);
