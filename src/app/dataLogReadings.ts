@@ -2,10 +2,11 @@
 import type { LogRead } from "../datalog/readLog";
 import { countingEvents, type LogEvent, type TankReading, type TrimReading } from "../domain/event";
 import { type Fraction, fraction } from "../domain/quantity";
+import { baselineShare } from "../domain/readings/trims";
 import type { Calibration, Car } from "../domain/vehicle";
 import { flashedNow } from "./calibrations";
 import { parseNumber } from "./parseNumber";
-import { baselineKey, type Remembered, type Unrecorded, usualNumbers } from "./readingDraft";
+import { type Remembered, type Unrecorded, usualNumbers } from "./readingDraft";
 
 export type OfferKind = "trim" | "load" | "ethanol";
 
@@ -17,8 +18,6 @@ export type Offer = { readonly kind: OfferKind; readonly reading: Unrecorded<Tri
 interface Context {
 	/** In force when the log was recorded. */
 	readonly calibration: Calibration | null;
-	/** Combined trim of the car on the blend it is calibrated for; 0 where nobody has said. */
-	readonly baseline: number;
 	readonly source: EthanolSource;
 	/** Uncertainties as the driver typed them last. */
 	readonly instruments: Remembered;
@@ -30,13 +29,6 @@ export function flashedAt(car: Car, events: readonly LogEvent[], at: number): Ca
 		car,
 		events.filter((event) => event.kind !== "calibration" || Date.parse(event.at) <= at),
 	);
-}
-
-/** The usual trim of a car as its driver typed it with a reading by hand, in percent there. */
-export function baselineOf(instruments: Remembered, car: Car): number {
-	const typed = (instruments[baselineKey(car.id)] ?? "").replace(/[%\s]/g, "");
-	const size = parseNumber(typed.replace(/^[+\-−–]/, ""), 0, 50);
-	return size.ok ? (/^[-−–]/.test(typed) ? -size.value : size.value) / 100 : 0;
 }
 
 /** What of a log is in the account. */
@@ -76,12 +68,12 @@ function isCorrected(event: LogEvent): boolean {
 
 export function offersOf({ finding }: LogRead, context: Context): readonly Offer[] {
 	const { steady, load, ethanol } = finding;
-	const { calibration, baseline, source } = context;
+	const { calibration, source } = context;
 	const offers: Offer[] = [];
 	if (steady?.found && calibration) {
-		const value = (1 + steady.found.value) / (1 + baseline) - 1;
-		const method = baseline === 0 ? "data log" : "data log, less the usual trim";
-		offers.push({ kind: "trim", reading: trimReading(value, steady.found.sd, calibration.calibratedFor, method) });
+		const { value, sd, model } = steady.found;
+		const reading = trimReading(value, sd, calibration.calibratedFor, "data log");
+		offers.push({ kind: "trim", reading: { ...reading, baselineSd: rounded(baselineShare * model) } });
 	}
 	// Where trims are carried into open loop the mixture is corrected, and would tell of a blend that fits.
 	if (load?.found && calibration && load.agreement !== "carried") {

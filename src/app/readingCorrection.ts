@@ -1,5 +1,5 @@
 /** A reading as it is being put right. */
-import type { Product, ReadingEvent } from "../domain/event";
+import type { Product, ReadingEvent, TrimReading } from "../domain/event";
 import { fraction } from "../domain/quantity";
 import { err, ok, type Result } from "../domain/result";
 import { readPercent, typedPercent } from "./numberWords";
@@ -82,13 +82,18 @@ export function readReadingCorrection(
 		case "tank":
 			return ok({ ...kind, ...measured, value: fraction(value) });
 		case "trim":
-			return ok({ ...kind, ...measured, value, calibratedFor: fraction(calibratedFor) });
+			return ok({ ...kind, ...measured, ...baselinePart(kind, sd), value, calibratedFor: fraction(calibratedFor) });
 		case "pump": {
 			const { place } = form;
 			if (place === null) return err({ place: "Name the place where it was taken." });
 			return ok({ ...kind, ...measured, value: fraction(value), place, product: form.product ?? kind.product });
 		}
 	}
+}
+
+/** The same share of the uncertainty is the car's own. */
+function baselinePart({ sd: before, baselineSd }: Pick<TrimReading, "sd" | "baselineSd">, sd: number) {
+	return baselineSd === undefined ? {} : { baselineSd: baselineSd * (sd / before) };
 }
 
 function trimValue(typed: string): Result<number, string> {

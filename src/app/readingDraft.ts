@@ -27,8 +27,6 @@ export interface ReadingContext {
 	readonly unit: VolumeUnit;
 	/** A number as it was typed the last time with this instrument, else the usual one. */
 	readonly usual: (instrument: Instrument) => string;
-	/** What this car trims on the blend that it is calibrated for, percent, as typed last. */
-	readonly baseline: string;
 }
 
 /** What measures, as its uncertainty is remembered on this device. */
@@ -36,11 +34,6 @@ export type Instrument = keyof typeof usualNumbers;
 
 /** What is remembered once a measurement is saved. */
 export type Remembered = Readonly<Record<string, string>>;
-
-/** Under this a car's baseline is remembered. */
-export function baselineKey(carId: string): string {
-	return `baseline ${carId}`;
-}
 
 export function contextOf(
 	car: Car,
@@ -50,7 +43,7 @@ export function contextOf(
 ): ReadingContext {
 	const recall = (key: string) => (Object.hasOwn(remembered, key) ? remembered[key] : undefined);
 	const usual = (instrument: Instrument) => recall(instrument) ?? usualNumbers[instrument];
-	return { car, events, unit, usual, baseline: recall(baselineKey(car.id)) ?? "" };
+	return { car, events, unit, usual };
 }
 
 /** In points of ethanol unless said otherwise. */

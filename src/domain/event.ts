@@ -11,6 +11,8 @@ interface Recorded {
 	readonly id: string;
 	/** ISO 8601 with offset, kept as it was written. */
 	readonly at: string;
+	/** Id of the event that the same device wrote before it for this car: shows a hole in the log, and nothing of the tank. */
+	readonly after?: string;
 }
 
 /** What the driver can vouch for: limits, or a value with its standard uncertainty. */
@@ -64,6 +66,11 @@ export interface TrimReading extends Measured {
 	readonly of: "trim";
 	readonly value: number;
 	readonly calibratedFor: Fraction;
+	/**
+	 * The part of `sd` that is the car's own and the same in all its trims, to be learned; less than `sd`. Left out: nothing
+	 * is learned.
+	 */
+	readonly baselineSd?: number;
 }
 export type ReadingEvent = TankReading | PumpReading | TrimReading;
 

@@ -1,12 +1,15 @@
 /** What a reading or a look at the gauge would do to the account. Loaded when it is first asked for. */
 import { absorb, type Surprise } from "../domain/estimator/absorb";
+import type { Belief } from "../domain/estimator/belief";
 import { type Estimate, estimateOf, type LevelEstimate, levelOf } from "../domain/estimator/estimate";
 import { type PumpView, pumpView } from "../domain/estimator/pumpView";
+import { baselineOf } from "../domain/estimator/trim";
 import type { LevelEvent, ReadingEvent } from "../domain/event";
 import { instant } from "../domain/quantity";
 import type { Calibration, Tank } from "../domain/vehicle";
 import type { previewsOf } from "./previews";
 
+type Baseline = NonNullable<ReturnType<typeof baselineOf>>;
 type Spread = Pick<PumpView, "median" | "low" | "high">;
 
 /** Before it and after it. */
@@ -17,6 +20,8 @@ export interface ReadingPreview {
 	readonly levelAfter: LevelEstimate;
 	/** What the pump that was sampled gives; null for a reading of the tank. */
 	readonly pump: { readonly before: Spread; readonly after: Spread } | null;
+	/** What the car is known to trim on its own fuel after a trim that teaches it, shares of the fuel demand; null before any. */
+	readonly baseline: { readonly before: Baseline | null; readonly after: Baseline } | null;
 	readonly calibration: Calibration | null;
 	readonly surprise: Surprise | null;
 }
@@ -39,15 +44,19 @@ export async function readingPreview(
 			event.kind === "reading" && event.of === "pump"
 				? { before: spreadAt(belief, event), after: spreadAt(after, event) }
 				: null,
+		baseline: learned(belief, after, event),
 		calibration,
 		surprise,
 	};
 }
 
-function spreadAt(
-	belief: Parameters<typeof pumpView>[0],
-	{ product, place, at }: Extract<ReadingEvent, { of: "pump" }>,
-): Spread {
+function learned(belief: Belief, after: Belief, event: ReadingEvent | LevelEvent): ReadingPreview["baseline"] {
+	if (event.kind !== "reading" || event.of !== "trim") return null;
+	const known = baselineOf(after, event.calibratedFor);
+	return known && { before: baselineOf(belief, event.calibratedFor), after: known };
+}
+
+function spreadAt(belief: Belief, { product, place, at }: Extract<ReadingEvent, { of: "pump" }>): Spread {
 	const { median, low, high } = pumpView(belief, product, place, instant(at));
 	return { median, low, high };
 }

@@ -1,12 +1,13 @@
 /**
  * The oracle: the posterior of the blend model by brute force. Everything unknown is drawn forward from its prior, weighted
  * by the likelihood of what was said, and resampled when few samples carry the weight. Written from the model's description
- * alone and deliberately plain: it shares no number, formula or code with the estimator. Lines marked as the odometer's do
- * nothing for a history without one. Letters as in the description: V volume, E content, B gauge bias, S capacity factor,
- * C = S × rated capacity, A area level, D place offset, P what the pump delivers.
+ * alone and deliberately plain: it shares no number, formula or code with the estimator. Lines marked as the odometer's or
+ * the baseline's do nothing for a history without one. Letters as in the description: V volume, E content, B gauge bias,
+ * S capacity factor, C = S × rated capacity, A area level, D place offset, P what the pump delivers.
  */
 import type { Contents, FillEvent, LogEvent, Product, ReadingEvent } from "../../src/domain/event";
 import type { Calibration, Car } from "../../src/domain/vehicle";
+import { baselinesOf } from "./bruteForceBaselines"; // baseline
 import { legsOf } from "./bruteForceLegs"; // odometer
 
 export interface BruteForceEntry {
@@ -59,6 +60,7 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 	/** The level just before a stop's first fill: a gauge reading noted with any of its fills is about that level. */
 	const levelBeforeStop = new Map<string, Column>();
 	const legs = legsOf(n, normal); // odometer
+	const baselines = baselinesOf(n, normal, fuelDemand, robustDensity); // baseline
 
 	function weigh(likelihood: (i: number) => number): void {
 		for (let i = 0; i < n; i++) weight[i] *= likelihood(i);
@@ -151,6 +153,7 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 	}
 
 	function read(event: ReadingEvent, at: number): void {
+		if (baselines.heeded(event, at, E, weigh)) return; // baseline
 		const { value, sd } = event;
 		if (event.of === "tank") {
 			weigh((i) => robustDensity(value, E[i], sd));
@@ -184,6 +187,7 @@ export function bruteForce(car: Car, events: readonly LogEvent[], options: Brute
 		}
 		const pumps = [...areas.values(), ...offsets.values()].map((pump) => pump.value);
 		pumps.push(...legs.columns()); // odometer
+		pumps.push(...baselines.columns()); // baseline
 		for (const column of [E, V, B, S, ...pumps, ...levelBeforeStop.values()]) {
 			old.set(column);
 			for (let i = 0; i < n; i++) column[i] = old[kept[i]];

@@ -31,6 +31,7 @@ import {
 	upTo10,
 	voided,
 } from "./historyParts";
+import { trimHistories } from "./trimHistories";
 
 export const histories: readonly History[] = [
 	{
@@ -251,4 +252,5 @@ export const histories: readonly History[] = [
 		],
 	},
 	...drivenHistories,
+	...trimHistories,
 ];

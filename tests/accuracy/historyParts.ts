@@ -91,6 +91,17 @@ export function trim(id: string, at: string, value: number, sd: number, calibrat
 	return { id, at, kind: "reading", of: "trim", value, sd, calibratedFor: fraction(calibratedFor) };
 }
 
+/** A trim whose sd is for the larger part the car's own and the same in all its trims. */
+export function taughtTrim(
+	id: string,
+	at: string,
+	value: number,
+	calibratedFor: number,
+	{ sd, baselineSd } = { sd: 0.03, baselineSd: 0.025 },
+): TrimReading {
+	return { ...trim(id, at, value, sd, calibratedFor), baselineSd };
+}
+
 export function level(id: string, at: string, gauge: number, odometerKm?: number): LevelEvent {
 	return { id, at, kind: "level", gauge: fraction(gauge), ...(odometerKm === undefined ? {} : { odometerKm }) };
 }

@@ -34,13 +34,23 @@ export function upToDate(before: readonly Answers[], say: (line: string) => void
 	});
 }
 
-/** Hangs on the oracle's code, without comments and spaces, and on the history; on what is the odometer's only with one. */
+/** Parts of the oracle that only some histories need: the mark of their lines, their file, the field that calls for them. */
+const parts = [
+	{ mark: "odometer", file: "bruteForceLegs.ts", field: "odometerKm" },
+	{ mark: "baseline", file: "bruteForceBaselines.ts", field: "baselineSd" },
+];
+
+/** Hangs on the history and on the oracle's code, without comments, spaces and the parts that it does not need. */
 export function fingerprintOf({ car, events }: History): string {
-	const driven = events.some((event) => "odometerKm" in event);
-	const whole = codeOf("bruteForce.ts");
-	const code = bare(driven ? whole + codeOf("bruteForceLegs.ts") : whole.replace(/^.*\/\/ odometer$/gm, ""));
+	const code = parts.reduce(
+		(left, { mark, file, field }) =>
+			events.some((event) => field in event)
+				? left + codeOf(file)
+				: left.replace(new RegExp(`^.*// ${mark}$`, "gm"), ""),
+		codeOf("bruteForce.ts"),
+	);
 	return createHash("sha256")
-		.update(JSON.stringify([code, car, events, runs, samples]))
+		.update(JSON.stringify([bare(code), car, events, runs, samples]))
 		.digest("hex");
 }
 

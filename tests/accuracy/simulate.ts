@@ -23,12 +23,17 @@ const e10 = { id: "e10", range: [0.09, 0.1] };
 
 /** The n-th history: a start and four stops, now and then with a reading. */
 export function simulated(n: number): Simulated {
-	return sooner((attempt) => attempted(`history ${n}`, attempt, 4, false));
+	return sooner((attempt) => attempted(`history ${n}`, attempt, { stops: 4 }));
+}
+
+/** The n-th history of a driver who measured the tank at the start and notes the gauge at every stop; no reading is rubbish. */
+export function simulatedCareful(n: number): Simulated {
+	return sooner((attempt) => attempted(`careful history ${n}`, attempt, { stops: 4, careful: true, rubbish: 0 }));
 }
 
 /** The n-th history of a car that burns by the kilometre, its odometer noted at each of eight stops. */
 export function simulatedDriven(n: number): Simulated {
-	return sooner((attempt) => attempted(`driven history ${n}`, attempt, 8, true));
+	return sooner((attempt) => attempted(`driven history ${n}`, attempt, { stops: 8, byKm: true }));
 }
 
 function sooner(attempt: (n: number) => Simulated | null): Simulated {
@@ -38,7 +43,22 @@ function sooner(attempt: (n: number) => Simulated | null): Simulated {
 	}
 }
 
-function attempted(name: string, attempt: number, stops: number, byKm: boolean): Simulated | null {
+/** The n-th history of a car whose fuel trims are read after every stop; of all readings that share is rubbish. */
+export function simulatedTrims(n: number, rubbish: number): Simulated {
+	return sooner((attempt) => attempted(`history ${n} with trims`, attempt, { stops: 6, trims: true, rubbish }));
+}
+
+interface Driver {
+	readonly stops: number;
+	readonly byKm?: boolean;
+	readonly careful?: boolean;
+	readonly trims?: boolean;
+	/** Share of the readings that fall anywhere. */
+	readonly rubbish?: number;
+}
+
+function attempted(name: string, attempt: number, driver: Driver): Simulated | null {
+	const { stops, byKm, careful, trims, rubbish = 0.02 } = driver;
 	const seeds = seedsFor(`${name}, attempt ${attempt}`);
 	const u = () => uniform(seeds);
 	const normal = (sd: number) => sd * Math.sqrt(-2 * Math.log(u())) * Math.cos(2 * Math.PI * u());
@@ -85,14 +105,28 @@ function attempted(name: string, attempt: number, stops: number, byKm: boolean):
 		offsets.set(key, { level: offset, seen: day });
 		return Math.min(1, Math.max(0, area.level + offset));
 	};
-	/** A reading of a truth; one in fifty is rubbish and falls anywhere. */
-	const read = (value: number, sd: number) => (u() < 0.02 ? u() : within(value + normal(sd), 0, 1));
+	/** A reading of a truth; that share is rubbish and falls anywhere. */
+	const read = (value: number, sd: number) => (u() < rubbish ? u() : within(value + normal(sd), 0, 1));
 	const pour = (product: typeof flexFuel, place: string, volume: number, rest: Record<string, unknown>) => {
 		const P = delivered(product, place);
 		within(V + volume, 0, 1.08 * C);
 		E = (V * E + volume * P) / (V + volume);
 		V += volume;
 		record({ kind: "fill", product, place, litres: volume / (1 + normal(0.0025)), ...rest });
+	};
+
+	let baseline = trims ? normal(0.025) : 0;
+	let trimmed = 0;
+	/** On a calibration for 30 %; what the car is off by itself changes within a year. */
+	const readTrim = () => {
+		const kept = Math.exp(-(day - trimmed) / 365);
+		baseline = kept * baseline + normal(0.025 * Math.sqrt(1 - kept * kept));
+		trimmed = day;
+		// AFR by mass times density by volume: AFR·ρ is 14.6·0.745 of gasoline and 9·0.789 of ethanol, mixed by volume.
+		const demand = (content: number) => 1 / (14.6 * 0.745 * (1 - content) + 9 * 0.789 * content);
+		const value = (demand(E) / demand(0.3)) * (1 + baseline) - 1 + normal(Math.sqrt(0.03 ** 2 - 0.025 ** 2));
+		const shown = u() < rubbish ? u() - 0.5 : value;
+		record({ kind: "reading", of: "trim", value: shown, sd: 0.03, baselineSd: 0.025, calibratedFor: 0.3 });
 	};
 
 	let consumption = byKm ? 0.09 * Math.exp(normal(0.4)) : 0;
@@ -106,7 +140,8 @@ function attempted(name: string, attempt: number, stops: number, byKm: boolean):
 	};
 
 	try {
-		record({ kind: "start", contents: { range: [0, 0.85] }, gauge: gauge() });
+		const contents = careful ? { value: within(E + normal(0.025), 0, 0.85), sd: 0.025 } : { range: [0, 0.85] };
+		record({ kind: "start", contents, gauge: gauge() });
 		for (let stop = 1; stop <= stops; stop++) {
 			day += 3 + 20 * u();
 			// How much was burned before the first odometer nobody can tell.
@@ -117,7 +152,7 @@ function attempted(name: string, attempt: number, stops: number, byKm: boolean):
 				const value = read(delivered(flexFuel, place), 0.03);
 				record({ kind: "reading", of: "pump", product: flexFuel, place, value, sd: 0.03 });
 			}
-			const looked = u() < 0.7 ? { gauge: gauge() } : {};
+			const looked = u() < 0.7 || careful ? { gauge: gauge() } : {};
 			const noted = byKm ? { ...looked, odometerKm: odometer } : looked;
 			pour(flexFuel, place, 8 + 10 * u(), { stop: `stop ${stop}`, ...noted });
 			if (u() < 0.8) {
@@ -126,6 +161,7 @@ function attempted(name: string, attempt: number, stops: number, byKm: boolean):
 				pour(e10, place, volume, { stop: `stop ${stop}`, ...(click ? { toClick: true } : {}) });
 			}
 			if (u() < 0.25) record({ kind: "reading", of: "tank", value: read(E, 0.025), sd: 0.025 });
+			if (trims) readTrim();
 		}
 	} catch (error) {
 		if (error instanceof Impossible) return null;

@@ -145,19 +145,23 @@ describe("fuel trims", () => {
 		screen.getByText(/^A long-term trim this large is where most engine computers stop correcting/);
 	});
 
-	test("are typed as raw bytes, and a known usual trim is taken off and remembered for this car", async () => {
+	test("are typed as raw bytes, and teach what this car trims on its own fuel", async () => {
 		const app = await open("trim");
 		await app.user.click(await screen.findByRole("radio", { name: /^Raw byte/ }));
 		await type(app, "Short term, bank 1, raw byte", "0x80");
 		await type(app, "Long term, bank 1, raw byte", "84h");
 		await said(/^Understood: hexadecimal 84, 132 of 255, which is \+3\.1 %\.$/);
-		await type(app, "Usual trim on that blend, %", "-2");
-		await said(/^Together \+5\.2 %, less the usual trim\./);
+		await said(/^Together \+3\.1 %\. On its own/);
+		const learned = async () => (await screen.findByText("This car trims on its own fuel")).parentElement?.textContent;
+		await waitFor(async () => expect(await learned()).toMatch(/not known/));
 		const event = await saved(app);
-		expect("value" in event && event.value).toBeCloseTo((1 + 4 / 128) / 0.98 - 1, 12);
-		await waitFor(() => expect(app.model.state().settings.instruments).toMatchObject({ "baseline car": "-2" }));
+		expect(event).toMatchObject({ sd: 0.03, value: 4 / 128 });
+		expect("baselineSd" in event && event.baselineSd).toBeCloseTo(0.025, 12);
 		location.hash = "#/measure/trim";
-		expect(await value("Usual trim on that blend, %")).toBe("-2");
+		await type(app, "Short term, bank 1, %", "0");
+		await type(app, "Long term, bank 1, %", "3");
+		await waitFor(async () => expect(await learned()).toMatch(/[+−]\d(\.\d)?\s%, give or take [12](\.\d)?\s%/));
+		expect(await learned()).not.toMatch(/not known/);
 	});
 
 	test("that are half-typed follow the calibration flashed meanwhile, unless the driver typed another", async () => {

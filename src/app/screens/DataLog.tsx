@@ -3,7 +3,7 @@ import { warmC, windowS } from "../../domain/datalog/constants";
 import type { LogEvent } from "../../domain/event";
 import type { Car } from "../../domain/vehicle";
 import { isoWithOffset, useAppState } from "../app";
-import { baselineOf, flashedAt, offersOf, savedOf } from "../dataLogReadings";
+import { flashedAt, offersOf, savedOf } from "../dataLogReadings";
 import { type DataLogDraft, useDataLog } from "../useDataLog";
 import { useTurns } from "../useTurns";
 import { ChooseLog } from "./datalog/ChooseLog";
@@ -124,12 +124,11 @@ function Told({ car, events, file, read, draft, change }: ToldProps) {
 	const { finding } = read;
 	const at = draft.when ? draft.when.at : recordedAt(read, file, now());
 	const calibration = flashedAt(car, events, at === null ? now() : Date.parse(at));
-	const baseline = baselineOf(instruments, car);
-	const offers = offersOf(read, { calibration, baseline, source: draft.source, instruments });
+	const offers = offersOf(read, { calibration, source: draft.source, instruments });
 	const chosen = offers.find(({ kind }) => kind === draft.chosen) ?? offers[0];
 	return (
 		<>
-			<SteadyCard finding={finding} calibration={calibration} baseline={baseline} drawn={turn >= 2} />
+			<SteadyCard finding={finding} calibration={calibration} drawn={turn >= 2} />
 			{turn >= 3 && finding.load && <LoadCard load={finding.load} trim={finding.steady?.found?.value ?? null} />}
 			{turn >= 3 && finding.ethanol && (
 				<EthanolCard ethanol={finding.ethanol} source={draft.source} onSource={(source) => change({ source })} />

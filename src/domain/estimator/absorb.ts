@@ -1,11 +1,10 @@
 /** One event absorbed into the belief. */
 import { normalChance, normalQuantile } from "../elementary";
 import type { FillEvent, LevelEvent, ReadingEvent, StartEvent, TankEvent } from "../event";
-import { fuelDemand } from "../fuel";
 import { type ContentRange, contentRange, instant } from "../quantity";
 import { seedsFor } from "../random";
 import type { Tank } from "../vehicle";
-import { ascending, type Belief, type Column } from "./belief";
+import { ascending, type Belief, type Column, reweighted } from "./belief";
 import {
 	capacityFactorSd,
 	defaultClickSd,
@@ -22,9 +21,10 @@ import { type Draws, drawsFor } from "./draws";
 import { lawfulClick, lawfulFill, lawfulGauge, lawfulGoOn, lawfulOpen, lawfulStart } from "./lawful";
 import { odometerSaid, withoutLeg } from "./leg";
 import { deliver, sample } from "./pump";
-import { chanceOf, weighed } from "./reading";
+import { chanceOf, readingLikelihood } from "./reading";
 import { effectiveShare, fittingSize, largeSample, prepared } from "./resample";
-import { type AtStop, clickSaid, frozen, gaugeSaid, openStop, poured, settled, unsaid } from "./stop";
+import { type AtStop, clickSaid, frozen, gaugeSaid, openStop, poured, type Settled, settled, unsaid } from "./stop";
+import { trimmed } from "./trim";
 
 /** What an event said that the account can hardly believe. */
 export type Surprise =
@@ -38,6 +38,8 @@ export type Surprise =
 export interface Absorbed {
 	readonly belief: Belief;
 	readonly surprise: Surprise | null;
+	/** Density of what the event said, given all that went before: by content, trim, or share of the capacity; 1: it said nothing. */
+	readonly likelihood: number;
 }
 
 /** Knowing nothing: any content a tank may hold, any level. */
@@ -61,6 +63,8 @@ export function initialBelief(carId: string, tank: Tank, size = largeSample): Be
 		areas: new Map(),
 		places: new Map(),
 		bought: new Set(),
+		baselines: new Map(),
+		traced: new Map(),
 		lastStop: null,
 		stop: null,
 		lawful: lawfulStart(contentRange(...unknownContents), tank.capacityL),
@@ -97,7 +101,11 @@ function start(belief: Belief, event: StartEvent, tank: Tank, draws: Draws): Abs
 	const lawful = lawfulStart(range, tank.capacityL, gauge, gaugeSd);
 	const fresh: Belief = { ...belief, content, order: ascending(content), odometer: null, bought: new Set(), lawful };
 	if (gauge === undefined) {
-		return { belief: { ...fresh, level: anyLevel(capacityFactor, tank, draws), stop: null }, surprise: null };
+		return {
+			belief: { ...fresh, level: anyLevel(capacityFactor, tank, draws), stop: null },
+			surprise: null,
+			likelihood: 1,
+		};
 	}
 	// Nothing but the gauge speaks of the level, up to the most a tank can hold.
 	const most = capacityFactor.map((factor) => overfillLimit * tank.capacityL * factor);
@@ -170,48 +178,56 @@ function level(before: Belief, event: LevelEvent, tank: Tank, draws: Draws): Abs
 
 /**
  * Settles a stop. What cannot be, or hardly any particle can explain, is left out and said to be so: at best the odometer
- * alone, then a click alone, where the stop without it is given.
+ * alone, then a click alone, where the stop without it is given. The likelihood is that of all that was said.
  */
 export function closed(belief: AtStop, tank: Tank, draws: Draws, unclicked?: AtStop): Absorbed {
-	const possible = explained(belief, tank, draws);
-	if (possible) return { belief: possible, surprise: null };
-	const undriven = belief.stop.leg && explained(withoutLeg(belief), tank, draws);
-	if (undriven) return { belief: undriven, surprise: { kind: "impossibleDistance" } };
+	const { belief: possible, likelihood } = explained(belief, tank, draws);
+	if (possible) return { belief: possible, surprise: null, likelihood };
+	const undriven = belief.stop.leg && explained(withoutLeg(belief), tank, draws).belief;
+	if (undriven) return { belief: undriven, surprise: { kind: "impossibleDistance" }, likelihood };
 	const left = unclicked
 		? closed(unclicked, tank, draws).belief
-		: (settled(unsaid(belief), tank.capacityL, draws) ?? belief);
-	return { belief: left, surprise: { kind: "impossibleLevel" } };
+		: (settled(unsaid(belief), tank.capacityL, draws).belief ?? belief);
+	return { belief: left, surprise: { kind: "impossibleLevel" }, likelihood };
 }
 
-function explained(belief: AtStop, tank: Tank, draws: Draws): AtStop | null {
-	const possible = settled(belief, tank.capacityL, draws);
+function explained(belief: AtStop, tank: Tank, draws: Draws): Settled {
+	const { belief: possible, likelihood } = settled(belief, tank.capacityL, draws);
 	const enough = leastExplained * effectiveShare(belief.weight);
-	return possible && effectiveShare(possible.weight) >= enough ? possible : null;
+	return { belief: possible && effectiveShare(possible.weight) >= enough ? possible : null, likelihood };
 }
 
 function reading(before: Belief, event: ReadingEvent, draws: Draws): Absorbed {
-	const { value, sd } = event;
+	const { value } = event;
+	const size = before.weight.length;
+	const sd = new Float64Array(size).fill(event.sd);
 	if (event.of === "pump") {
 		// What it says is held against what the pump was believed to give, drawn apart from the sample's own draws.
-		const { belief, delivered } = deliver(
-			before,
-			event.product,
-			event.place,
-			instant(event.at),
-			drawsFor(before.weight.length, seedsFor(`${event.id} before`)),
-		);
+		const apart = drawsFor(size, seedsFor(`${event.id} before`));
+		const { belief, delivered } = deliver(before, event.product, event.place, instant(event.at), apart);
 		const chance = chanceOf(belief, value, sd, Float64Array.from(delivered));
-		return { belief: sample(before, event, draws), surprise: surpriseAt(chance) };
+		return read(before, { ...sample(before, event, draws), chance });
 	}
-	const truth = Float64Array.from(before.content);
-	if (event.of === "trim")
-		for (let i = 0; i < truth.length; i++) truth[i] = fuelDemand(truth[i], event.calibratedFor) - 1;
 	const belief = before.stop ? frozen({ ...before, stop: before.stop }) : before;
-	return { belief: weighed(belief, value, sd, truth), surprise: surpriseAt(chanceOf(before, value, sd, truth)) };
+	if (event.of === "trim") return read(before, trimmed(belief, event, draws));
+	const factor = Float64Array.from(before.content, (content) => readingLikelihood(value, content, event.sd));
+	const weight = reweighted(before.weight, factor) ?? before.weight;
+	const chance = chanceOf(before, value, sd, Float64Array.from(before.content));
+	return read(before, { belief: { ...belief, weight }, factor, chance });
 }
 
-function surpriseAt(chance: number): Surprise | null {
-	return chance < disagreementChance ? { kind: "disagrees", chance } : null;
+/** `factor`: how likely the reading was by particle. */
+function read(
+	{ weight }: Belief,
+	{ belief, factor, chance }: { readonly belief: Belief; readonly factor: Float64Array; readonly chance: number },
+): Absorbed {
+	let [all, weighed] = [0, 0];
+	for (let i = 0; i < weight.length; i++) {
+		all += weight[i];
+		weighed += weight[i] * factor[i];
+	}
+	const surprise = chance < disagreementChance ? ({ kind: "disagrees", chance } as const) : null;
+	return { belief, surprise, likelihood: weighed / all };
 }
 
 function anyLevel(capacityFactor: Column, tank: Tank, draws: Draws): Column {

@@ -16,6 +16,16 @@ export interface PlaceOffset extends Wandering {
 	readonly product: string;
 }
 
+/** How far the trims of one calibration are off on their own fuel, normal in every particle; drifts like `Wandering`. */
+export interface Baseline {
+	/** Shares of the fuel demand. */
+	readonly mean: Column;
+	readonly variance: Column;
+	readonly at: Instant;
+	/** Spread before any trim was seen. */
+	readonly sd: number;
+}
+
 /** Columns are never changed once a belief is out: absorbing an event makes new ones. Their length is a power of two. */
 export interface Belief {
 	/** Tank events absorbed since the account began, or began anew. */
@@ -44,6 +54,10 @@ export interface Belief {
 	readonly places: ReadonlyMap<string, PlaceOffset>;
 	/** Products that went into this tank since its account began: only their pumps have to do with what it holds. */
 	readonly bought: ReadonlySet<string>;
+	/** Trims on their own fuel, by the content that the calibration is made for. */
+	readonly baselines: ReadonlyMap<number, Baseline>;
+	/** Columns of the past that somebody asked to be carried along, by a name of their own; none in a belief that is kept. */
+	readonly traced: ReadonlyMap<string, Column>;
 	/** Id of the last stop, over or not: nothing is burned until another one begins. */
 	readonly lastStop: string | null;
 	/** The stop under way: what the tank held before its first fill can still be learned about. */

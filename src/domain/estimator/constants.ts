@@ -30,6 +30,9 @@ export const placeSpread = 1 / 8;
 /** Days in which a place's offset is forgotten by a factor e (common practice). */
 export const placeMemoryDays = 45;
 
+/** Days in which a trim's baseline is forgotten by a factor e: engines age, seasons change (common practice). */
+export const baselineMemoryDays = 365;
+
 /** Chance that a reading of the content says nothing at all (common practice). */
 export const rubbishChance = 0.02;
 /** A reading less likely than this is called out by name. */

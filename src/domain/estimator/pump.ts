@@ -88,7 +88,7 @@ export function deliver(belief: Belief, product: Product, place: string | undefi
 
 /**
  * A sample from a pump. The place's offset is drawn from what the sample makes of it (two bells: the sample is good, or
- * rubbish and the offset as before), so that an outlandish value does not leave only a handful of particles.
+ * rubbish and the offset as before), so that an outlandish value does not leave only a handful of particles. With it comes how likely the sample was by particle.
  */
 export function sample(belief: Belief, event: PumpReading, draws: Draws) {
 	const { value, sd } = event;
@@ -128,8 +128,8 @@ export function sample(belief: Belief, event: PumpReading, draws: Draws) {
 		factor[i] = likelihood * clip;
 	}
 	const sampled = { ...belief, ...remember(offset) };
-	if (belief.bought.has(product)) return { ...sampled, weight: reweighted(belief.weight, factor) ?? belief.weight };
-	return redrawn(sampled, product, factor, draws);
+	if (!belief.bought.has(product)) return { belief: redrawn(sampled, product, factor, draws), factor };
+	return { belief: { ...sampled, weight: reweighted(belief.weight, factor) ?? belief.weight }, factor };
 }
 
 /**

@@ -10,6 +10,8 @@ export interface Entry {
 	readonly event: TankEvent;
 	readonly estimate: Estimate;
 	readonly surprise: Surprise | null;
+	/** As in `Absorbed`. */
+	readonly likelihood: number;
 	/** The calibration in force, if any. */
 	readonly calibration: Calibration | null;
 }
@@ -26,9 +28,9 @@ export interface Account {
 
 /**
  * Raised whenever the same log gives other numbers than before: old checkpoints are then worth nothing. 2: odometers count, in
- * logs that have them; all others give the same numbers as under 1.
+ * logs that have them; 3: baselines of trims, in logs that have them. All others give the same numbers as under 1.
  */
-const modelVersion = 2;
+const modelVersion = 3;
 
 export function openAccount(car: Car): Account {
 	return {
@@ -51,10 +53,10 @@ export function advanced(account: Account, event: LogEvent, car: Car): { account
 		return { account: { ...next, calibration }, entry: null };
 	}
 	if (!isTankEvent(event)) return { account: next, entry: null };
-	const { belief, surprise } = absorb(account.belief, event, car.tank);
+	const { belief, surprise, likelihood } = absorb(account.belief, event, car.tank);
 	const { calibration } = account;
 	const estimate = estimateOf(belief, calibration?.window ?? null);
-	return { account: { ...next, belief }, entry: { event, estimate, surprise, calibration } };
+	return { account: { ...next, belief }, entry: { event, estimate, surprise, likelihood, calibration } };
 }
 
 /** Fingerprints of the account after 0, 1, 2 … of the events that count. */

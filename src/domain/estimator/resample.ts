@@ -72,6 +72,13 @@ function drawn(belief: Belief, size: number, seeds: Seeds): Belief {
 		order: ranks,
 		areas: pickAll(belief.areas),
 		places: pickAll(belief.places),
+		baselines: new Map(
+			[...belief.baselines].map(([key, baseline]) => [
+				key,
+				{ ...baseline, mean: pick(baseline.mean), variance: pick(baseline.variance) },
+			]),
+		),
+		traced: new Map([...belief.traced].map(([key, column]) => [key, pick(column)])),
 		stop: stop && {
 			...stop,
 			levelBound: pick(stop.levelBound),

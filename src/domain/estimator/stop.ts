@@ -117,7 +117,7 @@ export function gaugeSaid(belief: AtStop, value: number, sd: number, capacityL: 
 	}
 	const said = withBell(belief, mean, deviation);
 	// The bell is a density of the reading, per capacity: as a density of litres it would speak for small capacities.
-	const saidFactor = said.stop.saidFactor.map((factor, i) => factor * capacityFactor[i]);
+	const saidFactor = said.stop.saidFactor.map((factor, i) => factor * capacityFactor[i] * capacityL);
 	return { ...said, stop: { ...said.stop, saidFactor, gauge: { value, sd } } };
 }
 
@@ -129,7 +129,9 @@ export function clickSaid(belief: AtStop, sd: number, capacityL: number): AtStop
 		mean[i] = capacityL * capacityFactor[i] - stop.poured[i];
 		deviation[i] = capacityL * capacityFactor[i] * sd;
 	}
-	return withBell(belief, mean, deviation);
+	const said = withBell(belief, mean, deviation);
+	// Likelihoods are told by share of the rated capacity, so that those of different statements can be compared.
+	return { ...said, stop: { ...said.stop, saidFactor: said.stop.saidFactor.map((factor) => factor * capacityL) } };
 }
 
 /** Multiplies a bell about the level before into what has been said: two bells are a bell times a bell in their distance. */
@@ -154,12 +156,18 @@ function bell(distance: number, precision: number): number {
 	return 0.3989422804014327 * Math.sqrt(precision) * exp(-0.5 * precision * distance * distance);
 }
 
-/**
- * Draws level, content and gauge bias afresh from all that was said at this stop so far, and weighs the particles by it.
- * Null where none can explain it: more poured than any such tank holds, a reading beyond all spread, or a distance that
- * makes the rest far less likely than it was without.
- */
-export function settled(belief: AtStop, capacityL: number, draws: Draws): AtStop | null {
+export interface Settled {
+	/**
+	 * Null where no particle can explain it: more poured than any such tank holds, a reading beyond all spread, or a distance
+	 * that makes the rest far less likely than it was without.
+	 */
+	readonly belief: AtStop | null;
+	/** Of what was said since the stop was settled last: for gauge and click each a density by share of the rated capacity. */
+	readonly likelihood: number;
+}
+
+/** Draws level, content and gauge bias afresh from all that was said at this stop so far, and weighs the particles by it. */
+export function settled(belief: AtStop, capacityL: number, draws: Draws): Settled {
 	const { stop, capacityFactor } = belief;
 	const { gauge, biasVarianceBefore } = stop;
 	const size = belief.weight.length;
@@ -172,7 +180,7 @@ export function settled(belief: AtStop, capacityL: number, draws: Draws): AtStop
 		{ before: 0, chance: 0 },
 	];
 	const said = { mean: 0, precision: 0, factor: 1 };
-	const likelihood = { driven: 0, undriven: 0 };
+	const sums = { all: 0, weighed: 0, driven: 0, undriven: 0 };
 	for (let i = 0; i < size; i++) {
 		const capacity = capacityL * capacityFactor[i];
 		const added = stop.poured[i];
@@ -182,10 +190,12 @@ export function settled(belief: AtStop, capacityL: number, draws: Draws): AtStop
 		const { before } = drawn;
 		counted[i] = drawn.chance * said.factor;
 		factor[i] = stop.counted[i] > 0 ? counted[i] / stop.counted[i] : 0;
+		sums.all += belief.weight[i];
+		sums.weighed += belief.weight[i] * factor[i];
 		if (stop.leg && stop.counted[i] > 0) {
 			drawBefore(undriven, stop.burned, stop.levelBound[i], room, stop.saidMean[i], stop.saidPrecision[i], u[i]);
-			likelihood.driven += belief.weight[i] * factor[i];
-			likelihood.undriven += (belief.weight[i] * undriven.chance * stop.saidFactor[i]) / stop.counted[i];
+			sums.driven += belief.weight[i] * factor[i];
+			sums.undriven += (belief.weight[i] * undriven.chance * stop.saidFactor[i]) / stop.counted[i];
 		}
 		level[i] = before + added;
 		content[i] =
@@ -194,20 +204,12 @@ export function settled(belief: AtStop, capacityL: number, draws: Draws): AtStop
 				: stop.contentBefore[i];
 		if (gauge) biasMean[i] = stop.biasBefore[i] + gain * (gauge.value - before / capacity - stop.biasBefore[i]);
 	}
-	if (stop.leg && !(likelihood.driven >= leastExplained * likelihood.undriven)) return null;
+	const likelihood = sums.weighed / sums.all;
 	const weight = reweighted(belief.weight, factor);
-	if (!weight) return null;
+	if (!weight || (stop.leg && !(sums.driven >= leastExplained * sums.undriven))) return { belief: null, likelihood };
 	const biasVariance = biasVarianceBefore * (1 - gain);
-	return {
-		...belief,
-		level,
-		content,
-		biasMean,
-		biasVariance,
-		weight,
-		order: ascending(content),
-		stop: { ...stop, counted },
-	};
+	const now = { ...belief, level, content, biasMean, biasVariance, weight, order: ascending(content) };
+	return { belief: { ...now, stop: { ...stop, counted } }, likelihood };
 }
 
 /** A burning of less is none, L: sums of levels are rounded to about as much. */

@@ -1,5 +1,7 @@
 /** What measures: how sure it is, and what it would show if it were perfect. */
+import type { Column } from "../estimator/belief";
 import { fuelDemand } from "../fuel";
+import { baselineShare } from "../readings/trims";
 import { methodSd } from "../readings/waterTube";
 import type { SoundedStanding } from "./standing";
 import type { Measure } from "./worth";
@@ -18,10 +20,13 @@ export type Reading = Exclude<Measure, { readonly kind: "click" }>;
 
 /** Standard uncertainty of an analyser or sensor gauge, volume fraction (common practice). */
 const analyserSd = 0.025;
-/** Standard uncertainty of a fuel trim, fraction of the fuel demand (common practice). */
+/** Standard uncertainty of a fuel trim, fraction of the fuel demand (common practice), while the car's baseline is unknown. */
 const trimSd = 0.03;
 
-export function instrumentOf(reading: Reading, { content, delivered, gauge }: SoundedStanding): Instrument {
+/** What is left of it where the baseline is known. */
+const repeatSd = trimSd * Math.sqrt(1 - baselineShare ** 2);
+
+export function instrumentOf(reading: Reading, { content, delivered, gauge, belief }: SoundedStanding): Instrument {
 	const ofTank = (after: boolean) => (particle: number, ended: number) => (after ? ended : content[particle]);
 	switch (reading.kind) {
 		case "pumpSample": {
@@ -39,8 +44,22 @@ export function instrumentOf(reading: Reading, { content, delivered, gauge }: So
 		case "trim": {
 			const tank = ofTank(reading.when === "after");
 			const { calibratedFor } = reading;
-			const truth = (particle: number, ended: number) => fuelDemand(tank(particle, ended), calibratedFor) - 1;
-			return { sd: () => trimSd, rubbish: true, truth };
+			const known = belief.baselines.get(calibratedFor);
+			const own = known ? Math.sqrt(meanVariance(known.variance, belief.weight) + repeatSd ** 2) : trimSd;
+			const demand = (particle: number, ended: number) => fuelDemand(tank(particle, ended), calibratedFor);
+			const truth = known
+				? (particle: number, ended: number) => demand(particle, ended) * (1 + known.mean[particle]) - 1
+				: (particle: number, ended: number) => demand(particle, ended) - 1;
+			return { sd: () => own, rubbish: true, truth };
 		}
 	}
+}
+
+function meanVariance(variance: Column, weight: Column): number {
+	let [all, sum] = [0, 0];
+	for (let i = 0; i < weight.length; i++) {
+		all += weight[i];
+		sum += weight[i] * variance[i];
+	}
+	return sum / all;
 }

@@ -11,7 +11,7 @@ export interface BankTrims {
 }
 
 export interface CombinedTrim {
-	/** Mean over the banks, less what the car trims on the blend it is calibrated for. */
+	/** Mean over the banks. */
 	readonly trim: number;
 	/** Largest less smallest bank. */
 	readonly spread: number;
@@ -28,11 +28,16 @@ export function bankTrim({ shortTerm, longTerm }: BankTrims): number {
 	return (1 + shortTerm) * (1 + longTerm) - 1;
 }
 
-/** `baseline`: combined trim of this car on the blend that it is calibrated for; 0 where nobody knows it. */
-export function combinedTrim(banks: readonly BankTrims[], baseline = 0): CombinedTrim {
+/**
+ * Share of a trim's usual uncertainty that is the car's baseline, the same in all its trims (common practice: 2.5 of 3 % lie in
+ * air meter, injectors and leaks, the rest in the day).
+ */
+export const baselineShare = 5 / 6;
+
+export function combinedTrim(banks: readonly BankTrims[]): CombinedTrim {
 	const trims = banks.map(bankTrim);
 	const mean = trims.reduce((sum, trim) => sum + trim, 0) / trims.length;
-	return { trim: (1 + mean) / (1 + baseline) - 1, spread: Math.max(...trims) - Math.min(...trims) };
+	return { trim: mean, spread: Math.max(...trims) - Math.min(...trims) };
 }
 
 /** What a trim alone would say of the content, and the standard uncertainty that the trim's own becomes there. */

@@ -21,7 +21,8 @@ function believed(events: readonly TankEvent[], car = tank) {
 }
 
 function since(before: Belief, events: readonly TankEvent[], car = tank) {
-	return events.reduce(({ belief }: ReturnType<typeof absorb>, event) => absorb(belief, event, car, size), {
+	type Believed = Pick<ReturnType<typeof absorb>, "belief" | "surprise">;
+	return events.reduce(({ belief }: Believed, event): Believed => absorb(belief, event, car, size), {
 		belief: before,
 		surprise: null,
 	});

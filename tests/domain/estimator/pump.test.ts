@@ -115,7 +115,7 @@ describe("A place", () => {
 
 describe("A sample from a pump", () => {
 	test("leaves of area and offset what Bayes leaves of them, on a grid", () => {
-		const belief = sample(fresh, aPumpReading({ value: 0.9, sd: 0.02 }), drawsFor(size, seedsFor("sample")));
+		const { belief } = sample(fresh, aPumpReading({ value: 0.9, sd: 0.02 }), drawsFor(size, seedsFor("sample")));
 		const [area, offset] = [areaOf(belief), offsetOf(belief)];
 		// The area rectangular, the offset normal, the reading 98 % normal and 2 % rubbish.
 		const grid = { mean: 0, weight: 0 };

@@ -248,5 +248,5 @@ function nameOf(measure: Measure): string {
 function sounded(standing: Standing): SoundedStanding {
 	const capacity = Float64Array.from(standing.level, (level, i) => Math.max(1, level + standing.room[i]));
 	const gauge = { mean: capacity.map((full, i) => standing.level[i] / full), sd: 0.06 };
-	return { capacity, clickSd: 0.02, gauge, belief: null as never, ...standing };
+	return { capacity, clickSd: 0.02, gauge, belief: { baselines: new Map() } as never, ...standing };
 }

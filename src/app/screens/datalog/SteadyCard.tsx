@@ -16,14 +16,12 @@ interface SteadyCardProps {
 	readonly finding: Finding;
 	/** In force when the log was recorded. */
 	readonly calibration: Calibration | null;
-	/** Usual trim of the car on its blend; 0 where nobody has said. */
-	readonly baseline: number;
 	/** Whether the picture is there yet. */
 	readonly drawn: boolean;
 }
 
 /** The fuel trim of steady driving: the picture, the value, and what it would mean by itself. */
-export function SteadyCard({ finding: { steady, columns }, calibration, baseline, drawn }: SteadyCardProps) {
+export function SteadyCard({ finding: { steady, columns }, calibration, drawn }: SteadyCardProps) {
 	if (!steady) {
 		return (
 			<section class="card" aria-label="Fuel trim of steady driving">
@@ -47,7 +45,7 @@ export function SteadyCard({ finding: { steady, columns }, calibration, baseline
 			)}
 			{drawn && <TrimChart steady={steady} />}
 			{found && <Found found={found} stretches={stretches.length} />}
-			{found && calibration && <Implied found={found} calibration={calibration} baseline={baseline} />}
+			{found && calibration && <Implied found={found} calibration={calibration} />}
 			{!has("coolant") && (
 				<p class="small">Coolant is not in the log: that the engine was warm is taken for granted. Was it?</p>
 			)}
@@ -124,16 +122,13 @@ function Doubt({ found: { within, between, banks, banksApart, model } }: { reado
 interface ImpliedProps {
 	readonly found: TrimFound;
 	readonly calibration: Calibration;
-	readonly baseline: number;
 }
 
-function Implied({ found, calibration, baseline }: ImpliedProps) {
-	const trim = (1 + found.value) / (1 + baseline) - 1;
-	const implied = impliedContent(trim, found.sd, calibration.calibratedFor);
+function Implied({ found, calibration }: ImpliedProps) {
+	const implied = impliedContent(found.value, found.sd, calibration.calibratedFor);
 	const on = `“${calibration.name}”, made for ${exactPercent(calibration.calibratedFor)}`;
 	return (
 		<p>
-			{baseline !== 0 && `Less the usual ${signedPercent(baseline)} of this car that is ${signedPercent(trim)}. `}
 			{implied.ok
 				? `On its own that would be ${percent(implied.value.content)} ethanol, give or take ${points(implied.value.sd)}\u00a0points, on ${on}.`
 				: `No blend explains that on ${on}: it lies ${implied.error} what any content would bring. Look for another cause.`}

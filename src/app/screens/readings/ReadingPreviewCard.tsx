@@ -5,7 +5,8 @@ import type { ReadingPreview } from "../../../keeper/readingPreview";
 import { Change } from "../../components/Change";
 import { DotPlot } from "../../components/DotPlot";
 import { Facts } from "../../components/Facts";
-import { percent, percentRange, volumeRange } from "../../format";
+import { exactPercent, percent, percentRange, volumeRange } from "../../format";
+import { signedPercent } from "../../shownByte";
 import { verdictWords, warningWords } from "../../text";
 import { type Answered, useReadingPreview } from "./useReadingPreview";
 import "../../components/entryMarks.css";
@@ -58,7 +59,7 @@ function Told({ event, answered: { preview, stale }, unit }: ToldProps) {
 }
 
 function changesIn(event: ReadingEvent | LevelEvent, preview: ReadingPreview, unit: VolumeUnit) {
-	const { before, after, levelBefore, levelAfter, pump, calibration } = preview;
+	const { before, after, levelBefore, levelAfter, pump, baseline, calibration } = preview;
 	const change = (term: string, from: string, to: string) => ({ term, is: <Change from={from} to={to} /> });
 	return [
 		change("Most likely", percent(before.median), percent(after.median)),
@@ -81,6 +82,15 @@ function changesIn(event: ReadingEvent | LevelEvent, preview: ReadingPreview, un
 					),
 				]
 			: []),
+		...(baseline
+			? [
+					change(
+						"This car trims on its own fuel",
+						baseline.before ? trimWords(baseline.before) : "not known",
+						trimWords(baseline.after),
+					),
+				]
+			: []),
 		...(pump
 			? [
 					change(
@@ -91,6 +101,11 @@ function changesIn(event: ReadingEvent | LevelEvent, preview: ReadingPreview, un
 				]
 			: []),
 	];
+}
+
+/** In whole tenths of a percent: more is never known. */
+function trimWords({ mean, sd }: { readonly mean: number; readonly sd: number }): string {
+	return `${signedPercent(Math.round(mean * 1000) / 1000)}, give or take ${exactPercent(Math.round(sd * 1000) / 1000)}`;
 }
 
 function Fit({ preview: { surprise } }: { readonly preview: ReadingPreview }) {

@@ -7,7 +7,7 @@ import { NumberField } from "../../components/TextField";
 import { distanceRange, percent, points } from "../../format";
 import { unitOf } from "../../model";
 import { typedPercent } from "../../numberWords";
-import { baselineKey, type ReadingContext } from "../../readingDraft";
+import type { ReadingContext } from "../../readingDraft";
 import { signedPercent } from "../../shownByte";
 import { type Fields, ReadingForm } from "./ReadingForm";
 import { SdField } from "./SdField";
@@ -42,10 +42,7 @@ function flashedContent({ car, events }: ReadingContext, at: string | null): str
 	return flashed ? typedPercent(flashed.calibratedFor) : "";
 }
 
-const remember = ({ sd, baseline }: TrimForm, { id }: { readonly id: string }) => ({
-	trim: sd,
-	[baselineKey(id)]: baseline,
-});
+const remember = ({ sd }: TrimForm) => ({ trim: sd });
 
 /** What the engine corrects its injection by. */
 export function TrimScreen() {
@@ -54,7 +51,7 @@ export function TrimScreen() {
 		<ReadingForm
 			kind="trim"
 			title="Fuel trims"
-			about="In closed loop the engine adds fuel where there is more ethanol than it is calibrated for. But trims are often off by 3 % for other reasons, and that looks like 8 points of ethanol: this is a check of plausibility, unless you know what this car trims on a known blend."
+			about="In closed loop the engine adds fuel where there is more ethanol than it is calibrated for. But trims are often off by 3 % for other reasons, and that looks like 8 points of ethanol: this is a check of plausibility, until trims on known blends have taught what this car is off by itself."
 			steps={[
 				`After a fill drive ${mixingMinutes.join(" to ")}\u00a0minutes and some ${distanceRange(...lineDistanceKm, unit)}, until the long-term trim stands still.`,
 				"Engine warm, in closed loop, at a steady cruise on a level road, out of boost.",
@@ -106,22 +103,12 @@ function TrimFields({ form, faults, change }: Fields<TrimForm>) {
 				fault={faults.calibratedFor}
 				onInput={(calibratedFor) => change({ calibratedFor })}
 			/>
-			<ShownField
-				label="Usual trim on that blend, %"
-				hint="What this car trims, both combined, on the blend it is calibrated for. Leave it empty if you do not know."
-				typed={form.baseline}
-				as="percent"
-				scale={trimScales.long1}
-				fault={faults.baseline}
-				onInput={(baseline) => change({ baseline })}
-				signed
-			/>
 			<SdField
 				label="Give or take, % of trim"
 				value={form.sd}
 				fault={faults.sd}
 				onInput={(sd) => change({ sd })}
-				why="3 is common practice; less only if you know the usual trim of this car."
+				why="3 is common practice. Most of it is this car’s own and the same every time: trims on a known blend teach it, and later ones then count for more."
 			/>
 		</>
 	);
@@ -137,8 +124,7 @@ function Understood({ form }: { readonly form: TrimForm }) {
 		<div class="stack" aria-live="polite">
 			<p>
 				Together <strong class="nowrap">{signedPercent(trim)}</strong>
-				{form.banks === "2" && ", the mean of both banks"}
-				{form.baseline.trim() !== "" && ", less the usual trim"}.{" "}
+				{form.banks === "2" && ", the mean of both banks"}.{" "}
 				{implied.ok
 					? `On its own that would be ${percent(implied.value.content)} ethanol, give or take ${points(implied.value.sd)}\u00a0points.`
 					: `No blend explains that: it lies ${implied.error} what any content would bring. Look for another cause.`}

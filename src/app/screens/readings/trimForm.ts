@@ -2,11 +2,11 @@
 import type { TrimReading } from "../../../domain/event";
 import { type Fraction, fraction } from "../../../domain/quantity";
 import { trimOfByte } from "../../../domain/readings/obd";
-import { type BankTrims, combinedTrim } from "../../../domain/readings/trims";
-import { err, ok, type Result } from "../../../domain/result";
+import { type BankTrims, baselineShare, combinedTrim } from "../../../domain/readings/trims";
+import { err, ok } from "../../../domain/result";
 import { readPercent } from "../../numberWords";
 import { type Faults, type Read, type ReadingContext, readSd, together, type Unrecorded } from "../../readingDraft";
-import { readShown, type Scale, type Shown, type ShownAs } from "../../shownByte";
+import { readShown, type Scale, type ShownAs } from "../../shownByte";
 
 export interface TrimForm {
 	readonly shownAs: ShownAs;
@@ -18,8 +18,6 @@ export interface TrimForm {
 	readonly calibratedFor: string;
 	/** What it was filled in with; unknown in older drafts. */
 	readonly flashed?: string;
-	/** Combined trim on the blend that it is calibrated for, percent; nothing: not known. */
-	readonly baseline: string;
 	readonly sd: string;
 }
 
@@ -37,7 +35,7 @@ function trimScale(pid: string): Scale {
 	return { pids: [pid], ofByte: trimOfByte, least: -1, most: 127 / 128, example: { percent: "-3.1", byte: "7C" } };
 }
 
-export function emptyTrim({ usual, baseline }: ReadingContext, calibratedFor: string): TrimForm {
+export function emptyTrim({ usual }: ReadingContext, calibratedFor: string): TrimForm {
 	const trims = { short1: "", long1: "", short2: "", long2: "" };
 	return {
 		shownAs: "percent",
@@ -45,7 +43,6 @@ export function emptyTrim({ usual, baseline }: ReadingContext, calibratedFor: st
 		...trims,
 		calibratedFor,
 		flashed: calibratedFor,
-		baseline,
 		sd: usual("trim"),
 	};
 }
@@ -56,7 +53,7 @@ export function withFlashed(form: TrimForm, flashed: string): TrimForm {
 }
 
 export interface TrimRead {
-	/** Combined trim over the banks, less the baseline. */
+	/** Combined trim over the banks. */
 	readonly trim: number;
 	readonly spread: number;
 	readonly sd: number;
@@ -71,28 +68,22 @@ export function readTrims(form: TrimForm): Read<TrimForm, TrimRead> {
 	const read = together({
 		...both,
 		calibratedFor: readPercent(form.calibratedFor, "30"),
-		baseline: readBaseline(form.baseline),
 		sd: readSd(form.sd, "3"),
 	});
 	if (!read.ok) return read as { readonly ok: false; readonly error: Faults<TrimForm> };
 	const { short1, long1, short2, long2, sd, calibratedFor } = { short2: null, long2: null, ...read.value };
 	const banks: BankTrims[] = [{ shortTerm: short1.value, longTerm: long1.value }];
 	if (short2 && long2) banks.push({ shortTerm: short2.value, longTerm: long2.value });
-	const { trim, spread } = combinedTrim(banks, read.value.baseline?.value);
+	const { trim, spread } = combinedTrim(banks);
 	if (trim < -0.9) return err({ long1: "No engine runs at a trim this low: check the signs and the numbers." });
 	const longTerms = banks.map(({ longTerm }) => longTerm);
 	return ok({ trim, spread, sd, calibratedFor: fraction(calibratedFor), longTerms });
-}
-
-function readBaseline(typed: string): Result<Shown | null, string> {
-	return typed.trim() === "" ? ok(null) : readShown(typed, "percent", { ...trimScales.long1, least: -0.5, most: 0.5 });
 }
 
 export function readTrimReading(form: TrimForm): Read<TrimForm, Unrecorded<TrimReading>> {
 	const read = readTrims(form);
 	if (!read.ok) return read;
 	const { trim: value, sd, calibratedFor } = read.value;
-	const known = form.baseline.trim();
-	const method = known === "" ? "scan tool" : `scan tool, less a baseline of ${known.replace(/\s*%$/, "")}\u00a0%`;
-	return ok({ kind: "reading", of: "trim", value, sd, calibratedFor, method });
+	const baselineSd = baselineShare * sd;
+	return ok({ kind: "reading", of: "trim", value, sd, baselineSd, calibratedFor, method: "scan tool" });
 }
