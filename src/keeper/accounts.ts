@@ -1,13 +1,13 @@
 /** Accounts at hand: replays a log from the latest point that still holds, and remembers such points. */
 
-import type { Surprise } from "../domain/estimator/absorb";
+import { isOdd } from "../domain/doubt/odd";
 import { type Account, advanced, fingerprints, openAccount } from "../domain/estimator/replay";
 import { countingEvents, type LogEvent } from "../domain/event";
 import type { Car } from "../domain/vehicle";
-import type { Figures } from "./view";
+import type { Figures, LogLine } from "./view";
 
 /** What one event left behind: figures where it concerned the tank. */
-export type Left = { readonly figures: Figures; readonly surprise: Surprise | null } | null;
+export type Left = Omit<LogLine, "event"> | null;
 
 /** A point of the account from which it can go on, with what was said up to it. Disposable. */
 export interface Checkpoint {
@@ -59,7 +59,7 @@ export async function replayed(
 	let checkpoint: Checkpoint = recent.at(-1) ?? { account: openAccount(log.car), left: [] };
 	for (const event of log.counting.slice(checkpoint.account.position)) {
 		const { account, entry } = advanced(checkpoint.account, event, log.car);
-		const left = entry && { figures: figuresOf(entry.estimate), surprise: entry.surprise };
+		const left = entry && { figures: figuresOf(entry.estimate), surprise: entry.surprise, odd: isOdd(entry) };
 		checkpoint = { account, left: [...checkpoint.left, left] };
 		recent.push(checkpoint);
 		while (recent.length > 1 && particlesIn(recent) > rememberedParticles) recent.shift();

@@ -20,7 +20,16 @@ export function anAccount(
 ): AccountView {
 	const ordered = [...events].sort(compareEvents);
 	const lines = countingEvents(ordered).flatMap((event, i): LogLine[] =>
-		isTankEvent(event) ? [{ event, figures: figuresAfter(event, i), surprise: surprises[event.id] ?? null }] : [],
+		isTankEvent(event)
+			? [
+					{
+						event,
+						figures: figuresAfter(event, i),
+						surprise: surprises[event.id] ?? null,
+						odd: event.id in surprises,
+					},
+				]
+			: [],
 	);
 	return { car, count: events.length, now: null, lines, events: ordered, unreadable: 0 };
 }
