@@ -1,6 +1,7 @@
 /** The log as a file: all of it or nothing. */
 import { compareEvents, type LogEvent } from "../domain/event";
 import { err, ok, type Result } from "../domain/result";
+import { longestFile, longestFileWords, mostEvents } from "./limits";
 import { badAt, check, type LogError, shown } from "./logError";
 import { referenceError } from "./references";
 import { scanJson } from "./scanJson";
@@ -9,14 +10,10 @@ import { carSchema, eventSchema, format, type Log, version } from "./wire";
 export { describeLogError, type LogError } from "./logError";
 export type { Log } from "./wire";
 
-/** Characters of the longest file we take. */
-export const longestFile = 50_000_000;
-const mostEvents = 100_000;
-
 /** Reads a log file; never throws. */
 export function parseLog(text: string): Result<Log, LogError> {
 	if (text.length > longestFile)
-		return notALog("the file", "is over 50 MB, which no log is: choose a file that Heeltap saved");
+		return notALog("the file", `is over ${longestFileWords}, which no log is: choose a file that Heeltap saved`);
 	const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
 	const first = /[^ \n\r\t]/.exec(body);
 	if (!first) return notALog("the file", "is empty: choose a file that Heeltap saved");
@@ -73,8 +70,12 @@ function notALog(where: string, message: string): Result<never, LogError> {
 }
 
 function lineOf(text: string, at: number): string {
-	const before = text.slice(0, at).split("\n");
-	return `line ${before.length}, column ${(before.at(-1) ?? "").length + 1}`;
+	let [line, begin] = [1, 0];
+	for (let end = text.indexOf("\n"); end >= 0 && end < at; end = text.indexOf("\n", begin)) {
+		line++;
+		begin = end + 1;
+	}
+	return `line ${line}, column ${at - begin + 1}`;
 }
 
 const leading = ["format", "version", "car", "events", "id", "name", "at", "kind"];

@@ -12,6 +12,7 @@ export interface Changes {
 
 export function changesOf(name: string): Changes {
 	const listeners = new Set<Listener>();
+	let closed = false;
 	const channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel(name);
 	const tell = (carId: string | null) => {
 		// A listener that throws must not make a write that has succeeded look failed.
@@ -27,10 +28,13 @@ export function changesOf(name: string): Changes {
 			return () => listeners.delete(own);
 		},
 		announce(carId) {
+			// A write may end after the store was closed.
+			if (closed) return;
 			channel?.postMessage(carId);
 			tell(carId);
 		},
 		close() {
+			closed = true;
 			listeners.clear();
 			channel?.close();
 		},

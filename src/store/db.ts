@@ -1,6 +1,7 @@
 /** The database: its stores, and a connection that survives being dropped by the browser. */
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from "idb";
 import { StorageLostError } from "./errors";
+import { longMs, soonMs, within } from "./patience";
 
 interface Schema extends DBSchema {
 	/** Raw cars by their id. */
@@ -10,6 +11,8 @@ interface Schema extends DBSchema {
 	drafts: { key: string; value: unknown };
 	preferences: { key: string; value: unknown };
 	checkpoints: { key: string; value: unknown };
+	/** By car, those of removed ones too. */
+	heads: { key: string; value: unknown };
 }
 
 export type Database = IDBPDatabase<Schema>;
@@ -22,6 +25,7 @@ const steps: ((db: Database) => void)[] = [
 		db.createObjectStore("cars", { keyPath: "id" });
 		for (const name of ["events", "drafts", "preferences", "checkpoints"] as const) db.createObjectStore(name);
 	},
+	(db) => void db.createObjectStore("heads"),
 ];
 
 export interface Callbacks {
@@ -32,7 +36,10 @@ export interface Callbacks {
 }
 
 export interface Connection {
-	/** Does the work; if the connection turns out lost, once more on a new one. Throws StorageLostError. */
+	/**
+	 * Does the work; if the connection turns out lost, once more on a new one. Throws StorageLostError, also where the storage
+	 * does not answer; the work may then still succeed later, so it must do no harm when it is done again.
+	 */
 	run<T>(work: (db: Database) => Promise<T>): Promise<T>;
 	close(): void;
 }
@@ -58,11 +65,14 @@ export function connect(name: string, callbacks: Callbacks): Connection {
 			for (let attempt = 1; ; attempt++) {
 				const used = current();
 				try {
-					return await work(await used);
+					return await within(work(await used), longMs);
 				} catch (error) {
 					if (nameOf(error) === "QuotaExceededError") throw new StorageLostError("full", error);
-					if (!losses.has(nameOf(error))) throw error;
+					const unwritten = error instanceof StorageLostError && error.reason === "unwritten";
+					const slow = error instanceof StorageLostError && error.reason === "slow";
+					if (!unwritten && !slow && !losses.has(nameOf(error))) throw error;
 					drop(used);
+					if (slow || (unwritten && attempt === 2)) throw error;
 					if (attempt === 2) throw new StorageLostError("lost", error);
 				}
 			}
@@ -74,26 +84,43 @@ export function connect(name: string, callbacks: Callbacks): Connection {
 	};
 }
 
+interface WriteOptions<T> {
+	readonly durability?: IDBTransactionDurability;
+	readonly withinMs?: number;
+	/** Hears of the result once it is on the disk, even after `write` gave up waiting for it. */
+	readonly onDone?: (result: T) => void;
+}
+
 /**
  * One transaction, all or nothing; resolves when it is on the disk, which only `strict` guarantees. The work may await
- * nothing but requests of its transaction.
+ * nothing but requests of its transaction. One that hangs is called off if it still can be.
  */
-export async function write<T>(
+export function write<T>(
 	db: Database,
 	stores: StoreName[],
 	work: (tx: Writing) => Promise<T>,
-	durability: IDBTransactionDurability = "strict",
+	{ durability = "strict", withinMs = soonMs, onDone = () => {} }: WriteOptions<T> = {},
 ): Promise<T> {
 	const tx = db.transaction(stores, "readwrite", { durability });
 	tx.done.catch(() => {});
-	try {
-		const result = await work(tx);
-		await tx.done;
+	async function written(): Promise<T> {
+		let result: T;
+		try {
+			result = await work(tx);
+			await tx.done;
+		} catch (error) {
+			abort(tx);
+			throw failureOf(tx.error ?? error);
+		}
+		onDone(result);
 		return result;
-	} catch (error) {
-		abort(tx);
-		throw error;
 	}
+	return within(written(), withinMs, () => abort(tx));
+}
+
+/** A full disk says nothing but this in Chromium; so does a dead connection, which another may mend. */
+function failureOf(error: unknown): unknown {
+	return nameOf(error) === "UnknownError" ? new StorageLostError("unwritten", error) : error;
 }
 
 function abort(tx: Writing): void {
@@ -111,8 +138,8 @@ function nameOf(error: unknown): string {
 	return error instanceof Error || error instanceof DOMException ? error.name : "";
 }
 
-/** Opening may hang while another process holds the database; people should not wait for ever. */
-const openWithinMs = 10_000;
+/** Tabs let go of an old database as soon as they hear of a newer one, if they are awake and not just writing. */
+const letGoWithinMs = 800;
 
 function open(name: string, { onStale, onWiped }: Callbacks, onLost: () => void): Promise<Database> {
 	return new Promise((resolve, reject) => {
@@ -122,14 +149,15 @@ function open(name: string, { onStale, onWiped }: Callbacks, onLost: () => void)
 			clearTimeout(timer);
 			reject(error);
 		};
-		const timer = setTimeout(() => giveUp(new StorageLostError("lost")), openWithinMs);
+		// Another process may hold the database.
+		const timer = setTimeout(() => giveUp(new StorageLostError("slow")), soonMs);
 		if (typeof indexedDB === "undefined") return giveUp(new StorageLostError("refused"));
 		openDB<Schema>(name, steps.length, {
 			upgrade(db, oldVersion, _newVersion, _tx, event) {
 				for (const step of steps.slice(oldVersion)) step(db);
 				if ((event as { dataLoss?: string }).dataLoss === "total") onWiped?.();
 			},
-			blocked: () => giveUp(new StorageLostError("blocked")),
+			blocked: () => void setTimeout(() => giveUp(new StorageLostError("blocked")), letGoWithinMs),
 			blocking(_version, _wanted, event) {
 				(event.target as IDBDatabase).close();
 				onLost();

@@ -1,6 +1,7 @@
 /** The union of two copies of a car's log. */
 import type { LogEvent } from "../domain/event";
 import type { Calibration, Car } from "../domain/vehicle";
+import { unlinked } from "./chain";
 import { DuplicateIdError } from "./errors";
 import { sameContents } from "./sameContents";
 
@@ -34,7 +35,10 @@ function mergeCalibrations(own: readonly Calibration[], other: readonly Calibrat
 	return [...beginning, ...[...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1))];
 }
 
-/** Those of the others whose ids are not known yet. Throws DuplicateIdError where an id has other contents. */
+/**
+ * Those of the others whose ids are not known yet. Throws DuplicateIdError where an id has other contents; its place in a
+ * device's chain is no part of what an event says.
+ */
 export function newcomers<T extends LogEvent | Calibration>(
 	known: ReadonlyMap<string, unknown>,
 	others: readonly T[],
@@ -43,7 +47,8 @@ export function newcomers<T extends LogEvent | Calibration>(
 	return others.filter((other) => {
 		const present = known.get(other.id);
 		if (present === undefined) return true;
-		if (!sameContents(present, other)) throw new DuplicateIdError(of, other.id);
+		const same = of === "event" ? sameContents(unlinked(present), unlinked(other)) : sameContents(present, other);
+		if (!same) throw new DuplicateIdError(of, other.id);
 		return false;
 	});
 }

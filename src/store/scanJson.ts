@@ -2,6 +2,7 @@
  * Reads JSON without building it, to say where it is wrong in a person's terms: engines word the fault differently and
  * some name no place. Also refuses what JSON allows and a log must not hold, see below.
  */
+import { deepest, longestText, mostFields, mostValues } from "./limits";
 import { shown } from "./logError";
 
 /** A place, counted in characters from 0, and what is wrong there. */
@@ -12,13 +13,16 @@ export interface Fault {
 	readonly refused?: true;
 }
 
-/** Levels of brackets within brackets; a log has six. */
-const deepest = 32;
+interface Scan {
+	readonly text: string;
+	/** How many values have begun. */
+	values: number;
+}
 
 /** Finds the first fault; null means that JSON.parse succeeds and keeps every field. */
 export function scanJson(text: string): Fault | null {
 	try {
-		const end = skipSpace(text, scanValue(text, skipSpace(text, 0), 0));
+		const end = skipSpace(text, scanValue({ text, values: 0 }, skipSpace(text, 0), 0));
 		if (end < text.length) fail(end, "there is more after the end of the log: remove it");
 		return null;
 	} catch (thrown) {
@@ -42,11 +46,13 @@ function refuse(at: number, message: string): never {
 }
 
 /** Each scan… takes the place where its part begins and returns the place after it. */
-function scanValue(text: string, at: number, depth: number): number {
+function scanValue(scan: Scan, at: number, depth: number): number {
+	const { text } = scan;
 	const first = text[at];
+	if (++scan.values > mostValues) refuse(at, `more than ${mostValues} values: a log has not so many`);
 	if (first === "{" || first === "[") {
 		if (depth === deepest) refuse(at, `brackets within brackets deeper than ${deepest}: a log is not so deep`);
-		return first === "{" ? scanObject(text, at, depth + 1) : scanArray(text, at, depth + 1);
+		return first === "{" ? scanObject(scan, at, depth + 1) : scanArray(scan, at, depth + 1);
 	}
 	if (first === '"') return scanString(text, at);
 	scalar.lastIndex = at;
@@ -58,30 +64,34 @@ function scanValue(text: string, at: number, depth: number): number {
 
 const scalar = /(?:true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?)(?![\w.+-])/y;
 
-function scanObject(text: string, start: number, depth: number): number {
+function scanObject(scan: Scan, start: number, depth: number): number {
+	const { text } = scan;
 	let at = skipSpace(text, start + 1);
 	if (text[at] === "}") return at + 1;
 	const names = new Set<string>();
 	for (;;) {
 		if (text[at] !== '"') unexpected(text, at, 'a name in double quotes, such as "id"');
 		const end = scanString(text, at);
-		const name = JSON.parse(text.slice(at, end)) as string;
+		const name = textBetween(text, at, end);
 		if (name === "__proto__") refuse(at, 'the name "__proto__" is not allowed: remove it');
 		if (names.has(name)) refuse(at, `${shown(name)} is there twice: remove one of them`);
 		names.add(name);
+		if (names.size > mostFields)
+			refuse(at, `more than ${mostFields} fields in one pair of braces: a log has not so many`);
 		at = skipSpace(text, end);
 		if (text[at] !== ":") unexpected(text, at, "a colon");
-		at = skipSpace(text, scanValue(text, skipSpace(text, at + 1), depth));
+		at = skipSpace(text, scanValue(scan, skipSpace(text, at + 1), depth));
 		if (text[at] === "}") return at + 1;
 		at = scanComma(text, at, "}");
 	}
 }
 
-function scanArray(text: string, start: number, depth: number): number {
+function scanArray(scan: Scan, start: number, depth: number): number {
+	const { text } = scan;
 	let at = skipSpace(text, start + 1);
 	if (text[at] === "]") return at + 1;
 	for (;;) {
-		at = skipSpace(text, scanValue(text, at, depth));
+		at = skipSpace(text, scanValue(scan, at, depth));
 		if (text[at] === "]") return at + 1;
 		at = scanComma(text, at, "]");
 	}
@@ -95,23 +105,30 @@ function scanComma(text: string, at: number, closing: string): number {
 }
 
 function scanString(text: string, start: number): number {
-	let escaped = false;
+	let mayHoldHalves = false;
 	for (let at = start + 1; at < text.length; at++) {
 		const code = text.charCodeAt(at);
 		if (code === 0x22) {
-			const whole = escaped ? (JSON.parse(text.slice(start, at + 1)) as string) : text.slice(start, at + 1);
-			if (/\p{Surrogate}/u.test(whole)) refuse(start, "this text holds half a character (a lone surrogate): remove it");
+			if (mayHoldHalves && /\p{Surrogate}/u.test(textBetween(text, start, at + 1)))
+				refuse(start, "this text holds half a character (a lone surrogate): remove it");
 			return at + 1;
 		}
+		if (at - start > longestText) refuse(start, `this text is longer than ${longestText} characters: shorten it`);
 		if (code < 0x20) fail(at, "text must end on its line: a closing quote is missing");
 		if (code === 0x5c) {
 			escapes.lastIndex = at;
 			if (!escapes.test(text)) fail(at, 'a backslash must be followed by one of "\\/bfnrt, or u and four hex digits');
 			at = escapes.lastIndex - 1;
-			escaped = true;
 		}
+		mayHoldHalves ||= code === 0x5c || (code >= 0xd800 && code < 0xe000);
 	}
 	return fail(text.length, cutShort);
+}
+
+/** What a text in quotes says; `end` is the place after its closing quote. */
+function textBetween(text: string, start: number, end: number): string {
+	const raw = text.slice(start + 1, end - 1);
+	return raw.includes("\\") ? (JSON.parse(text.slice(start, end)) as string) : raw;
 }
 
 const escapes = /\\(?:["\\/bfnrt]|u[\da-fA-F]{4})/y;
@@ -125,6 +142,10 @@ function unexpected(text: string, at: number, expected: string): never {
 
 function skipSpace(text: string, start: number): number {
 	let at = start;
-	while (text[at] === " " || text[at] === "\n" || text[at] === "\r" || text[at] === "\t") at++;
+	while (isSpace(text.charCodeAt(at))) at++;
 	return at;
+}
+
+function isSpace(code: number): boolean {
+	return code === 0x20 || code === 0x0a || code === 0x0d || code === 0x09;
 }

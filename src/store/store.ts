@@ -3,10 +3,16 @@ import type { LogEvent } from "../domain/event";
 import type { Car } from "../domain/vehicle";
 import { changesOf, type Listener } from "./changes";
 import { type Callbacks, type Connection, connect, type StoreName, write } from "./db";
+import { DuplicateIdError, StorageLostError } from "./errors";
+import type { Head, Heads } from "./head";
+import { longMs } from "./patience";
 import { eventsOf, readCar, readEvent, refuse } from "./records";
 import { referenceError } from "./references";
-import { append, type Merged, merge, removeCar, saveCar } from "./transactions";
+import type { Repair } from "./repair";
+import type { Holdings } from "./snapshot";
+import type { Merged } from "./transactions";
 import type { Log } from "./wire";
+import type { Written } from "./written";
 
 export { DuplicateIdError, StorageLostError } from "./errors";
 export type { Merged } from "./transactions";
@@ -43,34 +49,59 @@ export interface Store {
 	checkpoint(carId: string): Promise<unknown>;
 	saveCheckpoint(carId: string, value: unknown): Promise<void>;
 	dropCheckpoint(carId: string): Promise<void>;
+	/** What every car's log must come to, removed cars included; a car of an older version has none until it is written to. */
+	heads(): Promise<Heads>;
+	snapshot(): Promise<Holdings>;
+	/** Puts back what went missing, all or nothing. */
+	repair(repair: Repair): Promise<void>;
 	/** Hears of every change to cars, events and preferences, made here or in another tab. Returns the way to stop. */
 	subscribe(listener: Listener): () => void;
 	close(): void;
 }
 
+interface Options extends Callbacks {
+	readonly name?: string;
+	/** Hears of what this connection has written, once it is on the disk. */
+	readonly onWritten?: (written: Written) => void;
+}
+
 /** Opens the device's store. Throws StorageLostError. */
 export async function openStore({
 	name = "heeltap",
+	onWritten = () => {},
 	...callbacks
-}: Callbacks & { name?: string } = {}): Promise<Store> {
+}: Options = {}): Promise<Store> {
 	const { run, close } = connect(name, callbacks);
 	await run(async () => {});
 	const changes = changesOf(name);
 	const drafts = notesIn(run, "drafts", "strict");
 	const preferences = notesIn(run, "preferences", "strict");
 	const checkpoints = notesIn(run, "checkpoints", "relaxed");
+	/** Tells of what is on the disk, be it later than anyone waited for it. */
+	const told = (carId: string | null) => (written: Written | null) => {
+		if (written) onWritten(written);
+		changes.announce(carId);
+	};
 	const rawEvents = (carId: string) => run((db) => db.getAll("events", eventsOf(carId)));
 
 	return {
-		cars: async () => (await run((db) => db.getAll("cars"))).flatMap(readCar),
+		async cars() {
+			const raw = await run((db) => db.getAll("cars"));
+			const cars = raw.flatMap(readCar);
+			// Not the same as a phone without a car: nobody is to set one up anew.
+			if (raw.length > 0 && cars.length === 0) throw new StorageLostError("newer");
+			return cars;
+		},
 		async saveCar(car) {
 			await refuseBad(car, []);
-			await run((db) => write(db, ["cars", "events"], (tx) => saveCar(tx, car)));
-			changes.announce(null);
+			const { saveCar } = await transactions();
+			const onDone = told(null);
+			await run((db) => write(db, ["cars", "events", "heads"], (tx) => saveCar(tx, car), { onDone }));
 		},
 		async removeCar(carId) {
-			await run((db) => write(db, ["cars", "events", "drafts", "checkpoints"], (tx) => removeCar(tx, carId)));
-			changes.announce(null);
+			const { removeCar } = await transactions();
+			const stores: StoreName[] = ["cars", "events", "heads", "drafts", "checkpoints"];
+			await run((db) => write(db, stores, (tx) => removeCar(tx, carId), { onDone: told(null) }));
 		},
 
 		events: async (carId) => (await rawEvents(carId)).flatMap(readEvent),
@@ -78,16 +109,26 @@ export async function openStore({
 		unreadable: async (carId) => (await rawEvents(carId)).filter((raw) => readEvent(raw).length === 0).length,
 		async append(carId, events, { dropDraft } = {}) {
 			await refuseBad(null, events);
-			const stores: StoreName[] = dropDraft === undefined ? ["cars", "events"] : ["cars", "events", "drafts"];
-			await run((db) => write(db, stores, (tx) => append(tx, carId, events, dropDraft)));
-			changes.announce(carId);
+			const { append } = await transactions();
+			const stores: StoreName[] = ["cars", "events", "heads", ...(dropDraft === undefined ? [] : ["drafts" as const])];
+			const onDone = told(carId);
+			try {
+				await run((db) => write(db, stores, (tx) => append(tx, carId, events, dropDraft), { onDone }));
+			} catch (error) {
+				throw error instanceof DuplicateIdError ? new DuplicateIdError(error.of, error.id, savedAfterAll) : error;
+			}
 		},
 		async merge(log) {
 			await refuseBad(log.car, log.events);
 			refuse(referenceError(log, log));
-			const merged = await run((db) => write(db, ["cars", "events"], (tx) => merge(tx, log)));
-			changes.announce(null);
-			changes.announce(log.car.id);
+			const { merge } = await transactions();
+			const onDone = ({ written }: { readonly written: Written }) => {
+				told(null)(written);
+				changes.announce(log.car.id);
+			};
+			const stores: StoreName[] = ["cars", "events", "heads"];
+			const whole = { withinMs: longMs, onDone };
+			const { written: _, ...merged } = await run((db) => write(db, stores, (tx) => merge(tx, log), whole));
 			return merged;
 		},
 
@@ -97,11 +138,25 @@ export async function openStore({
 		preference: preferences.get,
 		async savePreference(key, value) {
 			await preferences.set(key, value);
-			changes.announce(null);
+			told(null)({ preference: key, value });
 		},
 		checkpoint: checkpoints.get,
 		saveCheckpoint: checkpoints.set,
 		dropCheckpoint: checkpoints.drop,
+
+		heads: () =>
+			run(async (db) => {
+				const tx = db.transaction("heads");
+				const [keys, heads] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
+				return Object.fromEntries(keys.map((carId, i) => [carId, heads[i] as Head]));
+			}),
+		snapshot: async () => run((await import("./snapshot")).snapshot),
+		async repair(plan) {
+			const { repair } = await import("./repair");
+			for (const written of await run((db) => repair(db, plan))) onWritten(written);
+			changes.announce(null);
+			for (const { carId } of plan.cars) changes.announce(carId);
+		},
 
 		subscribe: changes.subscribe,
 		close() {
@@ -110,6 +165,12 @@ export async function openStore({
 		},
 	};
 }
+
+/** What only writing needs loads with the first write. */
+const transactions = () => import("./transactions");
+
+const savedAfterAll =
+	"An earlier try that seemed to fail may have gone through: look at the log, and correct it there.";
 
 async function refuseBad(car: Car | null, events: readonly LogEvent[]): Promise<void> {
 	const checks = await import("./checks");
@@ -124,8 +185,8 @@ function notesIn(
 	return {
 		get: (key: string): Promise<unknown> => run((db) => db.get(store, key)),
 		set: (key: string, value: unknown): Promise<void> =>
-			run((db) => write(db, [store], async (tx) => void (await tx.objectStore(store).put(value, key)), durability)),
+			run((db) => write(db, [store], async (tx) => void (await tx.objectStore(store).put(value, key)), { durability })),
 		drop: (key: string): Promise<void> =>
-			run((db) => write(db, [store], (tx) => tx.objectStore(store).delete(key), durability)),
+			run((db) => write(db, [store], (tx) => tx.objectStore(store).delete(key), { durability })),
 	};
 }

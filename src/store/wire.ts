@@ -6,6 +6,7 @@ import * as z from "zod/mini";
 import type { LogEvent } from "../domain/event";
 import type { Fraction, Litres } from "../domain/quantity";
 import type { Car } from "../domain/vehicle";
+import { longestName, mostCalibrations, mostEvents } from "./limits";
 
 export const format = "heeltap-log";
 export const version = 1;
@@ -23,14 +24,18 @@ function quantity<Q extends number>(checked: z.ZodMiniNumber): z.ZodMiniType<Q, 
 	return checked as unknown as z.ZodMiniType<Q, number>;
 }
 
-const longest = 200;
 const text = z
-	.string(`must be text of 1 to ${longest} characters`)
+	.string(`must be text of 1 to ${longestName} characters`)
 	.check(
 		z.minLength(1),
-		z.maxLength(longest),
+		z.maxLength(longestName),
 		z.refine(isWellFormed, "must not hold half a character (a lone surrogate)"),
 	);
+
+/** What screens show. */
+const label = text.check(
+	z.refine(isTame, "must not hold line breaks, controls, turns of direction, or more than 30 marks on one letter"),
+);
 
 const aFraction = quantity<Fraction>(z.number("must be a number from 0 to 1").check(z.gte(0), z.lte(1)));
 const aBudget = quantity<Fraction>(z.number("must be a chance between 0 and 1").check(z.gt(0), z.lt(1)));
@@ -57,12 +62,12 @@ const aTime = z
 	.string(time)
 	.check(z.regex(timePattern), z.refine(isRealDay, "must be on a day that exists, from 1970 to 2200"));
 
-const aProduct = z.looseObject({ id: text, range: aRange }, "must be a product: its id and range");
+const aProduct = z.looseObject({ id: label, range: aRange }, "must be a product: its id and range");
 
 const calibrationSchema = z.looseObject(
 	{
 		id: text,
-		name: text,
+		name: label,
 		calibratedFor: aFraction,
 		window: aWindow,
 		leanBudget: z.exactOptional(aBudget),
@@ -117,7 +122,7 @@ const aCurrency = "must be the three letters of a currency, such as EUR (ISO 421
 export const carSchema: Shape<Car> = z.looseObject(
 	{
 		id: text,
-		name: text,
+		name: label,
 		tank: z.looseObject(
 			{
 				capacityL: aVolume,
@@ -126,15 +131,17 @@ export const carSchema: Shape<Car> = z.looseObject(
 			},
 			"must be the tank in braces",
 		),
-		calibrations: z.array(calibrationSchema, "must be a list of calibrations, perhaps empty: []"),
+		calibrations: z
+			.array(calibrationSchema, "must be a list of calibrations, perhaps empty: []")
+			.check(z.maxLength(mostCalibrations, `must be at most ${mostCalibrations} calibrations`)),
 		currency: z.exactOptional(z.string(aCurrency).check(z.regex(/^[A-Z]{3}$/, aCurrency))),
 		fuelSystem: z.exactOptional(fuelSystemSchema),
 	},
 	"must be a car in braces",
 );
 
-const recorded = { id: text, at: aTime };
-const measured = { ...recorded, kind: z.literal("reading"), sd: anSd, method: z.exactOptional(text) };
+const recorded = { id: text, at: aTime, after: z.exactOptional(text) };
+const measured = { ...recorded, kind: z.literal("reading"), sd: anSd, method: z.exactOptional(label) };
 
 const startSchema = z.looseObject({
 	...recorded,
@@ -155,7 +162,7 @@ const fillSchema = z.looseObject({
 	stop: text,
 	product: aProduct,
 	litres: aVolume,
-	place: z.exactOptional(text),
+	place: z.exactOptional(label),
 	gauge: z.exactOptional(aFraction),
 	toClick: z.exactOptional(z.boolean("must be true or false")),
 	odometerKm: z.exactOptional(anOdometer),
@@ -166,13 +173,21 @@ const readingSchema = z.discriminatedUnion(
 	"of",
 	[
 		z.looseObject({ ...measured, of: z.literal("tank"), value: aFraction }),
-		z.looseObject({ ...measured, of: z.literal("pump"), value: aFraction, place: text, product: aProduct }),
-		z.looseObject({
-			...measured,
-			of: z.literal("trim"),
-			value: z.number("must be a trim from -0.9 to 9").check(z.gte(-0.9), z.lte(9)),
-			calibratedFor: aFraction,
-		}),
+		z.looseObject({ ...measured, of: z.literal("pump"), value: aFraction, place: label, product: aProduct }),
+		z
+			.looseObject({
+				...measured,
+				of: z.literal("trim"),
+				value: z.number("must be a trim from -0.9 to 9").check(z.gte(-0.9), z.lte(9)),
+				calibratedFor: aFraction,
+				baselineSd: z.exactOptional(anSd),
+			})
+			.check(
+				z.refine(({ sd, baselineSd = 0 }) => baselineSd < sd, {
+					path: ["baselineSd"],
+					error: "must be less than sd, of which it is a part",
+				}),
+			),
 	],
 	"must be tank, pump or trim",
 );
@@ -203,6 +218,14 @@ function isWellFormed(value: string): boolean {
 	return !/\p{Surrogate}/u.test(value);
 }
 
+/**
+ * Such characters would reach out of their name into the words around it. Nobody types them; no language piles up more than
+ * 30 marks (Stream-Safe Text Format, Unicode Standard Annex 15).
+ */
+function isTame(value: string): boolean {
+	return !/[\p{Control}\u202a-\u202e\u2066-\u2069]|\p{Mark}{31}/u.test(value);
+}
+
 /** Date.parse differs between engines on the 30th of February, so the day is checked by a round trip. */
 function isRealDay(value: string): boolean {
 	const day = value.slice(0, 10);
@@ -215,5 +238,5 @@ export const logSchema = z.looseObject({
 	format: z.literal(format),
 	version: z.literal(version),
 	car: carSchema,
-	events: z.array(eventSchema),
+	events: z.array(eventSchema).check(z.maxLength(mostEvents)),
 });

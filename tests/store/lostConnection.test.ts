@@ -170,8 +170,8 @@ describe("openStore", () => {
 		vi.useFakeTimers();
 		const request = unanswered();
 		const opening = openStore().catch((error: unknown) => error);
-		await vi.advanceTimersByTimeAsync(11_000);
-		expect(await opening).toMatchObject({ name: "StorageLostError", reason: "lost" });
+		await vi.advanceTimersByTimeAsync(3_000);
+		expect(await opening).toMatchObject({ name: "StorageLostError", reason: "slow" });
 		await expectToLetGo(request);
 	});
 

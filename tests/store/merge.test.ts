@@ -30,6 +30,15 @@ const e30 = aCalibration();
 const [e10, e50, e85] = ["e10", "e50", "e85"].map((id) => aCalibration({ id }));
 
 describe("merge", () => {
+	test("refuses what would make the log larger than a backup of it may be, and changes nothing", async () => {
+		const store = await open();
+		const crowd = (from: number) => Array.from({ length: 60 }, (_, i) => aCalibration({ id: `${from + i}` }));
+		await store.merge(aLog({ car: aCar({ calibrations: [e30, ...crowd(0)] }) }));
+		await expect(store.merge(aLog({ car: aCar({ calibrations: [e30, ...crowd(60)] }) }))).rejects.toThrow(
+			"the two logs together would have 121 calibrations, and may have 100",
+		);
+		expect((await store.cars())[0].calibrations).toHaveLength(61);
+	});
 	test("brings a car that is new with its log, and counts", async () => {
 		const store = await open();
 		const first = { added: 8, known: 0, carIsNew: true, keptOwnSettings: false };

@@ -206,6 +206,24 @@ const cases: Broken[] = [
 	],
 	["the same event twice", (f) => f.events.push(f.events[fill]), 'events[8] (id "fill") id', "must be its own"],
 	[
+		"a place that turns the words after it",
+		(f) => (f.events[fill].place = "gnp\u202e.exe"),
+		'events[2] (id "fill") place',
+		'must not hold line breaks, controls, turns of direction, or more than 30 marks on one letter, got "gnp\\u202e.exe"',
+	],
+	[
+		"a method of two lines",
+		(f) => (f.events[tank].method = "a\nb"),
+		'events[3] (id "tank") method',
+		"must not hold line breaks",
+	],
+	[
+		"a product under a tower of marks",
+		(f) => (f.events[fill].product.id = `Z${"\u0351".repeat(31)}`),
+		'events[2] (id "fill") product.id',
+		"more than 30 marks on one letter",
+	],
+	[
 		"an id in disguise",
 		(f) => Object.assign(f.events[fill], { id: "a\u202eb\n", litres: 0 }),
 		'events[2] (id "a\\u202eb\\n") litres',

@@ -51,6 +51,24 @@ const refused: [name: string, text: string, where: string, message: string][] = 
 	["half a character, raw", '{"a": "\ud83d"}', "line 1, column 7", "half a character"],
 	["half a character in a name", '{"\\ude00": 1}', "line 1, column 2", "half a character"],
 	["deep nesting", `{"a": ${"[".repeat(40)}`, "line 1, column 38", "brackets within brackets deeper than 32"],
+	[
+		"a text of a book",
+		`{"a": "${"x".repeat(10_001)}"}`,
+		"line 1, column 7",
+		"this text is longer than 10000 characters",
+	],
+	[
+		"a crowd of fields",
+		`{${Array.from({ length: 1001 }, (_, i) => `"a${i}": 1`).join(", ")}}`,
+		"line 1, column 10892",
+		"more than 1000 fields in one pair of braces",
+	],
+	[
+		"a million numbers",
+		`{"a": [${"1,".repeat(1e6)}1]}`,
+		"line 1, column 1000004",
+		"more than 500000 values: a log has not so many",
+	],
 	["a number beyond all", '{"a": 1e999}', "line 1, column 7", "this number is too large"],
 ];
 
@@ -137,7 +155,13 @@ const bad: Broken[] = [
 		"must be a list of events, perhaps empty: [], got an object",
 	],
 	["no events", (f) => delete f.events, "events", "is missing"],
-	["too many events", (f) => (f.events = Array(100_001).fill(0)), "events", "must be at most 100000, got 100001"],
+	["too many events", (f) => (f.events = Array(20_001).fill(0)), "events", "must be at most 20000, got 20001"],
+	[
+		"too many calibrations",
+		(f) => (f.car.calibrations = Array.from({ length: 101 }, (_, i) => ({ ...f.car.calibrations[0], id: `${i}` }))),
+		"car.calibrations",
+		"must be at most 100 calibrations, got a list",
+	],
 ];
 
 describe("parseLog refuses, and says where and why,", () => {
@@ -153,8 +177,8 @@ describe("parseLog refuses, and says where and why,", () => {
 		expectError(broken(mutate), "bad", where, message);
 	});
 
-	test("a file over 50 MB", () => {
-		expectError(`{"a": "${"x".repeat(50_000_000)}"}`, "notALog", "the file", "is over 50 MB");
+	test("a file over 12 MB", () => {
+		expectError(`{"a": "${"x".repeat(12_000_000)}"}`, "notALog", "the file", "is over 12 MB");
 	});
 
 	test("a newer version, whatever else is in it", () => {

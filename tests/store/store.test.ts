@@ -63,7 +63,7 @@ describe("append", () => {
 		await store.saveCar(aCar({ id: "car2" }));
 		await store.append("car", [aStart(), aFill()]);
 		await store.append("car2", [aFill({ litres: 3 })]);
-		expect(await store.events("car")).toEqual([aFill(), aStart()]);
+		expect(await store.events("car")).toEqual([aFill({ after: "start" }), aStart()]);
 		expect(await store.events("car2")).toEqual([aFill({ litres: 3 })]);
 		expect(await store.countEvents("car")).toBe(2);
 		expect(await store.countEvents("ca")).toBe(0);
