@@ -49,7 +49,10 @@ export default defineConfig({
 	],
 	test: {
 		root,
-		reporters: ["default", ["json", { outputFile: join(root, "node_modules/.heeltap-tests.json") }]],
+		reporters: [
+			"default",
+			["json", { outputFile: process.env.HEELTAP_REPORT ?? join(root, "node_modules/.heeltap-tests.json") }],
+		],
 		projects: [
 			{
 				root,
@@ -58,7 +61,7 @@ export default defineConfig({
 				test: {
 					name: "unit",
 					include: ["tests/**/*.test.ts"],
-					exclude: ["tests/{app,pwa,e2e}/**", "tests/size.test.ts"],
+					exclude: ["tests/{app,pwa,e2e,engines,crash}/**", "tests/size.test.ts"],
 					testTimeout: 60_000,
 				},
 			},
@@ -86,6 +89,17 @@ export default defineConfig({
 					sequence: { groupOrder: 1 },
 					testTimeout: 120_000,
 					hookTimeout: 120_000,
+				},
+			},
+			{
+				root,
+				test: {
+					name: "engines",
+					include: ["tests/{engines,crash}/**/*.test.ts"],
+					globalSetup: "tests/e2e/build.ts",
+					fileParallelism: false,
+					testTimeout: 180_000,
+					hookTimeout: 180_000,
 				},
 			},
 		],

@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { useAppState } from "./app";
 import { ToastList } from "./components/ToastList";
 import { later } from "./later";
+import { isAmiss } from "./notices";
 import { parseRoute, printRoute, type Route } from "./route";
 import { TankScreen } from "./screens/Tank";
 
@@ -18,10 +19,13 @@ const MixTableScreen = later(async () => (await import("./screens/MixTable")).Mi
 const ReadingsScreen = later(async () => (await import("./screens/Readings")).ReadingsScreen);
 const DataLogScreen = later(async () => (await import("./screens/DataLog")).DataLogScreen);
 const EngineScreen = later(async () => (await import("./screens/Engine")).EngineScreen);
+const WhyScreen = later(async () => (await import("./screens/Why")).WhyScreen);
+const DoubtScreen = later(async () => (await import("./screens/Doubt")).DoubtScreen);
+const Notices = later(async () => (await import("./components/Notices")).Notices);
 const SetupScreen = later(async () => (await import("./screens/Setup")).SetupScreen);
 
 export function Main() {
-	const { state, toasts } = useAppState();
+	const { state, toasts, now } = useAppState();
 	const route = useRoute();
 	useTheme(state.settings.theme);
 	const { car, phase, failure } = state;
@@ -36,6 +40,7 @@ export function Main() {
 			</header>
 			<main class="page">
 				{failure && <Failure text={failure} />}
+				{phase !== "opening" && isAmiss(state, now()) && <Notices />}
 				{phase === "opening" ? (
 					<p class="soft">Opening the log…</p>
 				) : setup ? (
@@ -85,6 +90,10 @@ function Screen({ route }: { readonly route: Route }) {
 			return <DataLogScreen />;
 		case "engine":
 			return <EngineScreen />;
+		case "doubt":
+			return <DoubtScreen id={route.id} />;
+		case "why":
+			return <WhyScreen />;
 		default:
 			return <TankScreen />;
 	}
@@ -94,9 +103,12 @@ function Failure({ text }: { readonly text: string }) {
 	return (
 		<div class="card" role="alert">
 			<p class="fault">{text}</p>
-			<button type="button" class="button" onClick={() => location.reload()}>
-				Reload the app
-			</button>
+			{/* Where nothing could be written, what was typed is on the screen alone. */}
+			{!text.includes("free some space") && (
+				<button type="button" class="button" onClick={() => location.reload()}>
+					Reload the app
+				</button>
+			)}
 		</div>
 	);
 }
@@ -120,6 +132,8 @@ const parents: Readonly<Record<string, string>> = {
 	measure: "tank",
 	datalog: "tank",
 	engine: "car",
+	why: "tank",
+	doubt: "tank",
 };
 
 function Tabs({ current }: { readonly current: string }) {

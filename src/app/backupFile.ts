@@ -2,13 +2,13 @@
 
 /** `heeltap-the-grey-one-2026-06-01`, without its ending. */
 export function backupName(carName: string, today: string): string {
-	const slug = carName
+	const plain = carName
 		.normalize("NFKD")
 		.replace(/\p{Mark}/gu, "")
 		.toLowerCase()
-		.replace(/[^\p{Letter}\p{Number}]+/gu, "-")
-		.slice(0, 40)
-		.replace(/^-|-$/g, "");
+		.replace(/[^\p{Letter}\p{Number}]+/gu, "-");
+	// By characters: half of one is no name for a file.
+	const slug = [...plain].slice(0, 40).join("").replace(/^-|-$/g, "");
 	return `heeltap-${slug || "car"}-${today}`;
 }
 
@@ -31,12 +31,12 @@ export function canShareFiles(): boolean {
 	return typeof navigator.canShare === "function" && navigator.canShare(sharedFile("", "heeltap"));
 }
 
-/** False where it could not be shared; a driver who changed his mind counts as served. */
-export async function share(text: string, name: string): Promise<boolean> {
+/** `stopped`: the driver changed his mind. */
+export async function share(text: string, name: string): Promise<"sent" | "stopped" | "refused"> {
 	try {
 		await navigator.share(sharedFile(text, name));
-		return true;
+		return "sent";
 	} catch (error) {
-		return error instanceof DOMException && error.name === "AbortError";
+		return error instanceof DOMException && error.name === "AbortError" ? "stopped" : "refused";
 	}
 }

@@ -2,7 +2,7 @@
 
 import type { Skip } from "../datalog/readLog";
 import type { Refusal } from "../datalog/refusal";
-import { idleSpeed, warmC, windowS } from "../domain/datalog/constants";
+import { idleSpeed, mostColumns, warmC, windowS } from "../domain/datalog/constants";
 import type { Lack, Role, Unit } from "../domain/datalog/role";
 import type { Reason } from "../domain/datalog/steady";
 import type { Agreement } from "../domain/datalog/underLoad";
@@ -22,6 +22,7 @@ export const refusalWords: Readonly<Record<Trouble, string>> = {
 	markup: "This is a web page or XML, which has no columns: let your logger save the log as CSV.",
 	oneColumn:
 		"Only one column was found at the beginning of this file: let your logger separate the columns by comma, semicolon or tab.",
+	tooWide: `More than ${mostColumns} columns were found at the beginning of this file: choose the log itself, as your logger saves it.`,
 	noNumbers:
 		"No rows of numbers were found at the beginning of this file: choose the log itself, with one row for each moment.",
 	unreadable:

@@ -2,6 +2,7 @@
 import type { Remote } from "comlink";
 import type { Keeper } from "../keeper/keeper";
 import type { Opener, Trouble } from "../keeper/worker";
+import { addressOf } from "./scripts";
 
 /** Every answer comes later; callbacks cross over as proxies. */
 export type KeeperPort = {
@@ -15,11 +16,18 @@ export type KeeperPort = {
 export function keeperInWorker(tell: (trouble: Trouble) => void): KeeperPort {
 	let opening: ReturnType<typeof open> | null = null;
 	async function open() {
-		const worker = new Worker(new URL("../keeper/worker.ts", import.meta.url), { type: "module", name: "keeper" });
-		const { proxy, wrap } = await import("comlink");
-		const keeper = (await wrap<Opener>(worker).open(proxy(tell))) as unknown as Remote<Keeper>;
-		// In a box: promises look for a `then` on what they carry, and a remote has anything one asks for.
-		return { keeper, proxy };
+		const worker = new Worker(addressOf("keeper"), { type: "module", name: "keeper" });
+		try {
+			const { proxy, wrap } = await import("comlink");
+			const keeper = (await wrap<Opener>(worker).open(proxy(tell))) as unknown as Remote<Keeper>;
+			// In a box: promises look for a `then` on what they carry, and a remote has anything one asks for.
+			return { keeper, proxy };
+		} catch (error) {
+			// The next question tries anew: another tab may have let go by then.
+			worker.terminate();
+			opening = null;
+			throw error;
+		}
 	}
 	return new Proxy({} as KeeperPort, {
 		get:

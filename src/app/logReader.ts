@@ -6,6 +6,7 @@ import type { Refusal } from "../datalog/refusal";
 import type { ReaderInWorker } from "../datalog/worker";
 import type { Columns } from "../domain/datalog/role";
 import type { Result } from "../domain/result";
+import { addressOf } from "./scripts";
 
 export interface LogReader {
 	open(file: File): Promise<Result<OpenedLog, Refusal>>;
@@ -16,7 +17,7 @@ export interface LogReader {
 }
 
 export async function startLogReader(): Promise<LogReader> {
-	const worker = new Worker(new URL("../datalog/worker.ts", import.meta.url), { type: "module", name: "data log" });
+	const worker = new Worker(addressOf("dataLog"), { type: "module", name: "data log" });
 	const broken = new Promise<never>((_, reject) => {
 		worker.onerror = (event) => reject(new Error(event.message));
 	});

@@ -6,6 +6,7 @@ import { AppContext } from "./app";
 import { keeperInWorker } from "./keeperPort";
 import { seenOnThisDevice } from "./lastSeen";
 import { createModel } from "./model";
+import { addressOf } from "./scripts";
 import { troubleWords } from "./text";
 import { createToasts } from "./toasts";
 import "./styles/base.css";
@@ -13,10 +14,12 @@ import "./styles/controls.css";
 import "./styles/frame.css";
 
 const toasts = createToasts();
+const report = (error: unknown) => globalThis.reportError?.(error);
+const keeper = keeperInWorker((trouble) => toasts.show(troubleWords[trouble], undefined, true));
 const model = createModel(
-	keeperInWorker((trouble) => toasts.show(troubleWords[trouble], undefined, true)),
+	keeper,
 	() => crypto.randomUUID(),
-	(error) => globalThis.reportError?.(error),
+	report,
 	seenOnThisDevice(() => localStorage),
 );
 const now = () => Date.now();
@@ -34,14 +37,23 @@ if (root) {
 	);
 }
 // The tank as last seen is on the screen before the worker is even started.
-setTimeout(model.start);
+setTimeout(async () => {
+	await model.start();
+	const { watchOver } = await import("./damageWatch");
+	await watchOver(model, keeper, () => localStorage, report);
+	const { watchBackups } = await import("./backupWatch");
+	await watchBackups(model, keeper, now, report);
+});
 model.subscribe(() => warnOwner(model.state()));
 followLaunches(window);
 import("../pwa/update")
-	.then(({ watchForUpdates }) =>
-		watchForUpdates({
-			onReady: () => toasts.show("Heeltap is on this phone now and works without a network."),
-			onWaiting: (apply) => toasts.show("A new version is ready.", { label: "Restart", run: apply }, true),
-		}),
+	.then(({ browser, watchForUpdates }) =>
+		watchForUpdates(
+			{
+				onReady: () => toasts.show("Heeltap is on this phone now and works without a network."),
+				onWaiting: (apply) => toasts.show("A new version is ready.", { label: "Restart", run: apply }, true),
+			},
+			browser(addressOf("serviceWorker")),
+		),
 	)
-	.catch((error) => globalThis.reportError?.(error));
+	.catch(report);

@@ -3,7 +3,9 @@ import { useEffect, useState } from "preact/hooks";
 import { countingEvents, type FillEvent, type LogEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
+import type { Damage } from "../keeper/care";
 import type { AccountView, DraftStop, PlanAnswer, PlanAsk, Preview, TankNow } from "../keeper/view";
+import type { BackupState } from "./backupState";
 import type { KeeperPort } from "./keeperPort";
 import { type LastSeen, nothingSeen } from "./lastSeen";
 import { firstSettings, readSettings, type Settings } from "./settings";
@@ -25,6 +27,10 @@ export interface State {
 	readonly working: number | null;
 	/** Why the store can't be used, fit to be shown. */
 	readonly failure: string | null;
+	/** What was found missing on this device. */
+	readonly damage: Damage | null;
+	/** How a car stands with its backups; null until looked at. */
+	readonly backup: BackupState | null;
 }
 
 export type Model = ReturnType<typeof createModel>;
@@ -47,6 +53,8 @@ export function createModel(
 		account: null,
 		working: null,
 		failure: null,
+		damage: null,
+		backup: null,
 	};
 	const listeners = new Set<() => void>();
 	function set(change: Partial<State>): void {
@@ -180,7 +188,7 @@ export function createModel(
 				await saveSettings(change);
 				if (change.activeCar !== undefined) await refresh();
 			}),
-		exportLog: () => tried(async () => (state.car ? keeper.exportLog(state.car.id) : null)),
+		exportLog: (carId = state.car?.id) => tried(async () => (carId === undefined ? null : keeper.exportLog(carId))),
 		importLog: (text: string) =>
 			tried(async () => {
 				lastSeen.forget();
@@ -191,12 +199,26 @@ export function createModel(
 				}
 				return result;
 			}),
+		damaged: (damage: Damage | null) => set({ damage }),
+		backedUp: (backup: BackupState) => set({ backup }),
+		/** Brings back what there is of it; gives what was missing. */
+		bringBack: () =>
+			tried(async () => {
+				lastSeen.forget();
+				const back = await keeper.bringBack();
+				set({ damage: null });
+				await refresh();
+				return { back };
+			}),
 		preview: (carId: string, draft: DraftStop): Promise<Preview | null> => keeper.preview(carId, draft),
 		previewReading: keeper.previewReading,
 		plan: (carId: string, ask: PlanAsk): Promise<PlanAnswer | null> => keeper.plan(carId, ask),
 		measures: keeper.measures,
 		places: keeper.places,
 		running: keeper.running,
+		why: keeper.why,
+		whyEvidence: keeper.whyEvidence,
+		contradiction: keeper.contradiction,
 		table: keeper.table,
 		draft: (key: string) => tried(() => keeper.draft(key)),
 		saveDraft: (key: string, value: unknown) => tried(() => keeper.saveDraft(key, value)),

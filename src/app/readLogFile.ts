@@ -1,11 +1,10 @@
 /** The text of a file that somebody chose. */
 import { err, ok, type Result } from "../domain/result";
-
-/** Bytes of the largest file worth reading: no log is over 50 MB. */
-const largest = 60_000_000;
+import { longestFile, longestFileWords } from "../store/limits";
 
 export async function readLogFile(file: File): Promise<Result<string, string>> {
-	if (file.size > largest) return err("The file is over 50 MB, which no log is: choose a file that Heeltap saved.");
+	if (file.size > longestFile)
+		return err(`The file is over ${longestFileWords}, which no log is: choose a file that Heeltap saved.`);
 	let bytes: ArrayBuffer;
 	try {
 		bytes = await file.arrayBuffer();

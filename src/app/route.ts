@@ -1,22 +1,22 @@
 /** Screens by the fragment of the address. */
 export type Route =
 	| { readonly screen: "tank" | "fill" | "log" | "car" | "setup" | "plan" | "places" | "table" | "costs" | "datalog" }
-	| { readonly screen: "engine" }
+	| { readonly screen: "engine" | "why" }
 	/** What is known of the pumps of a place; the id is its name. */
 	| { readonly screen: "place"; readonly id: string }
 	/** One entry of the log. */
 	| { readonly screen: "entry"; readonly id: string }
 	/** The fill screen, replacing the stop that an entry belongs to. */
 	| { readonly screen: "correct"; readonly id: string }
-	/** A calibration by its id, or a new one; a way of measuring, or the list of them. */
-	| { readonly screen: "calibration" | "measure"; readonly id: string | null };
+	/** A calibration by its id, or a new one; a way of measuring, or the list; what to put right of the last entries, or all of them. */
+	| { readonly screen: "calibration" | "measure" | "doubt"; readonly id: string | null };
 
 export function parseRoute(hash: string): Route {
 	const [, screen, id] = hash.replace(/^#/, "").split("/").map(decode);
 	if ((screen === "entry" || screen === "correct" || screen === "place") && id) return { screen, id };
-	if (screen === "calibration" || screen === "measure") return { screen, id: id || null };
+	if (screen === "calibration" || screen === "measure" || screen === "doubt") return { screen, id: id || null };
 	if (screen === "plan" || screen === "places" || screen === "table" || screen === "costs") return { screen };
-	if (screen === "datalog" || screen === "engine") return { screen };
+	if (screen === "datalog" || screen === "engine" || screen === "why") return { screen };
 	if (screen === "fill" || screen === "log" || screen === "car" || screen === "setup") return { screen };
 	return { screen: "tank" };
 }

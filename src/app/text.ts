@@ -128,5 +128,5 @@ export const cautions: readonly string[] = [
 
 export const troubleWords = {
 	stale: "Another tab runs a newer version of this app: reload this one before you go on.",
-	wiped: "The browser found this app’s data damaged and began anew: open your last backup.",
+	wiped: "The browser found this app’s data damaged and began anew.",
 } as const;

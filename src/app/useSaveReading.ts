@@ -1,6 +1,5 @@
 /** Saving one measurement: on the disk before the screen says so, with the way back. */
 import type { LevelEvent, ReadingEvent } from "../domain/event";
-import { askToPersist } from "../store/durability";
 import { isoWithOffset, useApp } from "./app";
 import { percent } from "./format";
 
@@ -14,7 +13,6 @@ export function useSaveReading(carId: string) {
 			label: "Undo",
 			run: () => model.takeBack([event.id], isoWithOffset(now()), carId),
 		});
-		askToPersist();
 		return true;
 	};
 }

@@ -5,11 +5,11 @@ import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
 import { budgetsOf } from "../domain/warnings";
 import type { DraftStop, Preview } from "../keeper/view";
-import { askToPersist } from "../store/durability";
 import { isoWithOffset, useApp } from "./app";
 import { type FillDraft, fillsOf } from "./fillDraft";
 import { percent } from "./format";
 import { inTime } from "./inTime";
+import { askOnceToPersist } from "./keptData";
 
 interface Saving {
 	readonly car: Car;
@@ -69,7 +69,7 @@ export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving
 			label: "Undo",
 			run: () => model.takeBack(ids, isoWithOffset(now()), car.id),
 		});
-		askToPersist();
+		askOnceToPersist(model);
 		return true;
 	}
 

@@ -1,7 +1,8 @@
 /** `npm run --silent replay -- FILE`: the account of a log, one JSON object a line. */
 import { readFile, stat } from "node:fs/promises";
 import { type Entry, replay } from "../domain/estimator/replay";
-import { describeLogError, longestFile, parseLog } from "../store/backup";
+import { describeLogError, parseLog } from "../store/backup";
+import { longestFile, longestFileWords } from "../store/limits";
 import { printable } from "../store/logError";
 
 /** Prints the account and returns 0; or one line on standard error, and returns 1. */
@@ -61,7 +62,7 @@ async function textOf(args: readonly string[]): Promise<Source> {
 async function bytesOf(file: string): Promise<Uint8Array> {
 	const found = await stat(file);
 	if (found.isDirectory()) throw new Error("it is a directory: name the log file in it");
-	if (found.size > longestFile) throw new Error("the file is over 50 MB, which no log is");
+	if (found.size > longestFile) throw new Error(`the file is over ${longestFileWords}, which no log is`);
 	return readFile(file);
 }
 

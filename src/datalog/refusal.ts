@@ -11,6 +11,7 @@ export type Refusal =
 	| "json"
 	| "markup"
 	| "oneColumn"
+	| "tooWide"
 	| "noNumbers"
 	/** The phone would not give the file, or took it away while it was read. */
 	| "unreadable";

@@ -1,8 +1,11 @@
+import { suspectedFrom } from "../domain/doubt/odd";
 import { estimateOf, levelOf } from "../domain/estimator/estimate";
 import { compareEvents, isTankEvent, type LevelEvent, type LogEvent, type ReadingEvent } from "../domain/event";
 import type { MixGrid } from "../domain/plan/mixTable";
 import { err, ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
+import { copyingTo } from "../store/copying";
+import type { Heads } from "../store/head";
 import type { Merged, Store } from "../store/store";
 import { agrees, preparedLog, type Replayed, replayed } from "./accounts";
 import { storedPoint, storePoint } from "./checkpoints";
@@ -27,8 +30,10 @@ interface Open {
 	readonly ahead: ReturnType<typeof previewsOf>;
 }
 
-export function keeperOf(store: Store) {
+/** `copying`: where what is written is copied to; nowhere unless named. */
+export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 	let open: Open | null = null;
+	let remembered: Heads = {};
 	let queue: Promise<unknown> = Promise.resolve();
 	/** One thing after another: two replays at once would only be slower. */
 	function inTurn<T>(work: () => Promise<T>): Promise<T> {
@@ -106,6 +111,21 @@ export function keeperOf(store: Store) {
 		/** What the car burns and how far it goes; null while no leg was measured. */
 		running: (carId: string, at: string) =>
 			asked(carId, async ({ ahead }) => (await import("./running")).runningAt(ahead.atPump, at)),
+		/** What is wrong among the last entries, if something is. */
+		contradiction: (carId: string) =>
+			asked(carId, async ({ car, state }) =>
+				(await import("./contradiction")).contradictionIn(car, state, (log) => storedPoint(store, log)),
+			),
+		/** What carries the present uncertainty, and where the fuel comes from; null while nothing is known of the tank. */
+		why: (carId: string) =>
+			asked(carId, async ({ car, state }) =>
+				(await import("./why")).whyAt(car, state, (log) => storedPoint(store, log)),
+			),
+		/** What each reading, gauge, click and odometer from a position on does for the range. */
+		whyEvidence: (carId: string, from: number) =>
+			asked(carId, async ({ car, state }) =>
+				(await import("./why")).evidenceAt(car, state, (log) => storedPoint(store, log), from),
+			),
 		/** What amounts of the first two offers make of the tank; null where there are fewer. */
 		table: (carId: string, ask: PlanAsk, grid: MixGrid) =>
 			asked(carId, async ({ car, ahead }) => (await import("./advice")).tableAt(car, ahead.atPump, ask, grid)),
@@ -131,6 +151,24 @@ export function keeperOf(store: Store) {
 			const merged = await store.merge(log.value);
 			return ok({ ...merged, car: log.value.car });
 		},
+		/** What every log must come to, for the page to remember. */
+		async heads(): Promise<Heads> {
+			const [heads, cars] = await Promise.all([store.heads(), store.cars()]);
+			const names = new Map(cars.map(({ id, name }) => [id, { name }]));
+			return Object.fromEntries(Object.entries(heads).map(([id, head]) => [id, { ...head, ...names.get(id) }]));
+		},
+		/** What is missing against the rescue copy and what the page remembers; null: nothing. */
+		async check(heads: Heads) {
+			remembered = heads;
+			return (await import("./care")).checked(store, copying, heads);
+		},
+		/** Brings back what there is of it; gives what was missing. */
+		bringBack: () =>
+			inTurn(async () => {
+				// Another log may come to the same count.
+				open = null;
+				return (await import("./care")).broughtBack(store, copying, remembered);
+			}),
 		draft: (key: string) => store.draft(key),
 		saveDraft: (key: string, value: unknown) => store.saveDraft(key, value),
 		dropDraft: (key: string) => store.dropDraft(key),
@@ -159,6 +197,10 @@ function linesOf({ log, checkpoint }: Replayed): LogLine[] {
 	});
 }
 
+function oddNow(lines: readonly LogLine[]): boolean {
+	return lines.slice(suspectedFrom(lines.map(({ event }) => event))).some(({ odd }) => odd);
+}
+
 function tankNow(car: Car, state: Replayed): TankNow | null {
 	const { account } = state.checkpoint;
 	const lines = linesOf(state);
@@ -177,6 +219,7 @@ function tankNow(car: Car, state: Replayed): TankNow | null {
 		surprise,
 		lastStop: together.flatMap(({ event }) => (event.kind === "fill" ? [event] : [])),
 		medianBefore: before ? before.figures.median : null,
+		odd: oddNow(lines),
 		mend: mendFor(account.belief, estimate, account.calibration, car.tank, state.log.counting, last.at),
 	};
 }

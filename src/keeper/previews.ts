@@ -29,6 +29,8 @@ export interface AtPump {
 	readonly counting: readonly LogEvent[];
 }
 
+type Poured = Pick<Absorbed, "belief" | "surprise">;
+
 /** Sample of a quick answer: a few milliseconds, and off by less than a point. */
 const quickSample = 2 ** 13;
 
@@ -64,10 +66,10 @@ function answersOf(
 		return (await replayed(earlier, near ? recent : await stored(earlier).catch(() => []))).checkpoint;
 	}
 	const pouredOnce = remembered((start: Belief, ...fills: DraftStop["fills"]) =>
-		fills.reduce<Absorbed>((before, fill) => poured(before, fill), { belief: start, surprise: null }),
+		fills.reduce<Poured>((before, fill) => poured(before, fill), { belief: start, surprise: null }),
 	);
 	/** What was odd about an earlier fill of the stop is still to be said. */
-	function poured({ belief, surprise }: Absorbed, fill: FillEvent): Absorbed {
+	function poured({ belief, surprise }: Poured, fill: FillEvent): Poured {
 		const after = absorb(belief, fill, car.tank, size);
 		return { belief: after.belief, surprise: after.surprise ?? surprise };
 	}

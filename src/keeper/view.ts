@@ -1,4 +1,5 @@
 /** What the screens are given of an account. */
+import type { Doubt } from "../domain/doubt/explanation";
 import type { Surprise } from "../domain/estimator/absorb";
 import type { Estimate, LevelEstimate } from "../domain/estimator/estimate";
 import type { Pour } from "../domain/estimator/outlook";
@@ -18,6 +19,8 @@ export interface LogLine {
 	readonly event: TankEvent;
 	readonly figures: Figures;
 	readonly surprise: Surprise | null;
+	/** Worth a closer look together with what went before, see `Contradiction`. */
+	readonly odd: boolean;
 }
 
 /** The tank as it stands. Small enough to be kept and shown before the log is read. */
@@ -33,6 +36,17 @@ export interface TankNow {
 	/** Median content before that event or stop; null at the start of the account. */
 	readonly medianBefore: number | null;
 	readonly mend: Mend | null;
+	/** Something about the last entries is odd: ask for the contradiction. */
+	readonly odd: boolean;
+}
+
+/** The last entries contradict each other. */
+export interface Contradiction {
+	readonly doubt: Doubt;
+	/** Entries that were called out by themselves, in order. */
+	readonly surprises: readonly { readonly event: TankEvent; readonly surprise: Surprise }[];
+	/** All entries that were gone through, in order. */
+	readonly entries: readonly TankEvent[];
 }
 
 /** What could be added to the tank as it stands to come nearer the window. */

@@ -1,4 +1,5 @@
 import { expose, proxy } from "comlink";
+import { copyingTo } from "../store/copying";
 import { openStore } from "../store/store";
 import { keeperOf } from "./keeper";
 
@@ -8,8 +9,10 @@ export type Trouble = "stale" | "wiped";
 const opener = {
 	/** Rejects where the browser does not let the app keep data. */
 	async open(tell: (trouble: Trouble) => void) {
-		const store = await openStore({ onStale: () => tell("stale"), onWiped: () => tell("wiped") });
-		return proxy(keeperOf(store));
+		const copying = copyingTo(async () => (await import("../store/fileSystem")).rescueHere("heeltap"));
+		const [onStale, onWiped] = [() => tell("stale"), () => tell("wiped")];
+		const store = await openStore({ onStale, onWiped, onWritten: copying.note });
+		return proxy(keeperOf(store, copying));
 	},
 };
 

@@ -20,19 +20,22 @@ const hourMs = 3_600_000;
 /** Installed iOS apps may never hear that the new version has taken over (WebKit bug 199110). */
 const takeOverMs = 2_000;
 
-const browser: Surroundings = {
-	supported: import.meta.env.PROD && "serviceWorker" in navigator,
-	async openWorkbox() {
-		const { Workbox } = await import("workbox-window");
-		return new Workbox(new URL("sw.js", document.baseURI).href, { updateViaCache: "none" });
-	},
-	controlled: () => navigator.serviceWorker.controller !== null,
-	online: () => navigator.onLine,
-	reload: () => location.reload(),
-};
+/** The browser itself; `script` is the address of the service worker. */
+export function browser(script: string): Surroundings {
+	return {
+		supported: import.meta.env.PROD && "serviceWorker" in navigator,
+		async openWorkbox() {
+			const { Workbox } = await import("workbox-window");
+			return new Workbox(script, { updateViaCache: "none" });
+		},
+		controlled: () => navigator.serviceWorker.controller !== null,
+		online: () => navigator.onLine,
+		reload: () => location.reload(),
+	};
+}
 
 /** Registers the service worker after the first paint and looks for new versions. Rejects where the browser refuses. */
-export async function watchForUpdates(callbacks: UpdateCallbacks, env: Surroundings = browser): Promise<void> {
+export async function watchForUpdates(callbacks: UpdateCallbacks, env: Surroundings): Promise<void> {
 	reloadWhenChunksAreGone(env);
 	if (!env.supported) return;
 	await firstPaint();

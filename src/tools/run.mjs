@@ -12,7 +12,12 @@ const built = await build({
 	root,
 	configFile: false,
 	logLevel: "error",
-	build: { ssr: join(root, source), target: "node20", write: false },
+	build: {
+		ssr: join(root, source),
+		target: "node20",
+		write: false,
+		rolldownOptions: { output: { codeSplitting: false } },
+	},
 });
 if (!("output" in built)) throw new Error(`${source} must be one entry`);
 // Beside the packages, so that those it leaves out of the bundle are found.

@@ -14,12 +14,13 @@ import { bruteForce } from "../accuracy/bruteForce";
 import { histories } from "../accuracy/histories";
 import { measureWaits } from "./browser";
 import { measureDataLog } from "./dataLog";
+import { measureImports } from "./hostileImport";
 import { benchCar, longLog, product } from "./longLog";
 
 const samples = 1_000_000;
 const until = Date.parse("2026-06-01T12:00:00Z");
 
-export async function main([stops = "1000", megabytes = "100"]: string[]): Promise<number> {
+export async function main([stops = "1000", megabytes = "100", files = "2000"]: string[]): Promise<number> {
 	accuracy();
 	await longReplay(Number(stops));
 	planning();
@@ -29,7 +30,16 @@ export async function main([stops = "1000", megabytes = "100"]: string[]): Promi
 	say("  a key until the preview counts it, ms", ms(plain.preview), ms(slowed.preview), ms(4 * plain.preview));
 	say("  longest task of the page while typing, ms", ms(plain.longestTask), ms(slowed.longestTask), "");
 	await dataLog(Number(megabytes));
+	await imports(Number(files));
 	return 0;
+}
+
+async function imports(files: number): Promise<void> {
+	const { imported, refused, faults, worstMs, worst, memory } = await measureImports(files);
+	say(`\n${imported + refused} mangled log files: imported, refused`, String(imported), String(refused));
+	say("  slowest, ms", ms(worstMs), `  (${worst})`);
+	say("  most memory for one, MB", memory.toFixed(0));
+	for (const fault of faults) say(`  FAULT: ${fault}`);
 }
 
 async function dataLog(megabytes: number): Promise<void> {

@@ -168,6 +168,7 @@ const marks: Readonly<Record<string, string>> = {
 	datalog: 'main input[type="file"]',
 	costs: ".coststops a",
 	places: "main h2",
+	why: 'main [aria-label="What already helps"]',
 	"place/Nowhere": 'main a[href="#/places"]',
 	table: ".mixpicture text",
 	setup: 'main input[type="file"]',

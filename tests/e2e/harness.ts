@@ -1,17 +1,18 @@
 import { mkdtempSync, rmSync } from "node:fs";
-import { createServer } from "node:http";
-import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import axeCore, { type Result } from "axe-core";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { chromiumFlags, findChromium } from "../../src/tools/browser.mjs";
+import { openTrap } from "./trap";
 
 export interface Phone {
 	readonly context: BrowserContext;
 	readonly page: Page;
 	/** Every request of pages and workers so far, as addresses. */
 	readonly requests: string[];
+	/** Of the browser itself; all its other processes descend from it. */
+	readonly processId: number;
 	/** Requests that left `origin`; the promise of the app is that there is none. */
 	leaks(origin: string): string[];
 	/** Ends the browser as a crash or an empty battery does: nothing is flushed. The profile stays. */
@@ -49,6 +50,7 @@ export async function openPhone(profile: string): Promise<Phone> {
 		context,
 		page: context.pages()[0] ?? (await context.newPage()),
 		requests,
+		processId,
 		leaks: (origin) => [
 			...requests.filter((url) => /^(http|ws)/.test(url) && new URL(url).origin !== origin),
 			...trap.hits,
@@ -102,30 +104,4 @@ async function browserProcess(context: BrowserContext): Promise<number> {
 	const own = processInfo.find((process) => process.type === "browser");
 	if (!own) throw new Error("Chromium does not tell its process");
 	return own.id;
-}
-
-/** Chromium asks these for itself, whatever page is open. Pages that do are seen by `requests`. */
-const chromiumsOwn = /(^|\.)(google|googleapis|gstatic|gvt1)\.com$/;
-
-/** A proxy that answers nothing and remembers who asked. */
-async function openTrap() {
-	const hits: string[] = [];
-	const hit = (address: string) => {
-		if (!chromiumsOwn.test(new URL(address).hostname)) hits.push(address);
-	};
-	const server = createServer((request, response) => {
-		hit(request.url ?? "http://unknown");
-		response.writeHead(502).end();
-	});
-	server.on("connect", (request, socket) => {
-		hit(`https://${request.url}`);
-		socket.on("error", () => {});
-		socket.end("HTTP/1.1 502 Bad Gateway\r\n\r\n");
-	});
-	await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
-	const close = () => {
-		server.close();
-		server.closeAllConnections();
-	};
-	return { port: (server.address() as AddressInfo).port, hits, close };
 }

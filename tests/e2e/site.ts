@@ -15,10 +15,14 @@ const types: Record<string, string> = {
 	".webmanifest": "application/manifest+json",
 };
 
+const reportPath = "/breaches";
+
 export interface Site {
 	readonly origin: string;
 	/** Paths asked for, in order. */
 	readonly requests: string[];
+	/** What browsers have reported as breaches of the policy, by pages and workers alike. */
+	readonly breaches: string[];
 	/** Serves another folder from now on, as a deploy does. */
 	deploy(folder: string): void;
 	/** Goes away, cutting open connections. */
@@ -33,17 +37,24 @@ export async function openSite(dist: string): Promise<Site> {
 	let port = 0;
 	let server: Server | null = null;
 	const requests: string[] = [];
+	const breaches: string[] = [];
 
 	async function start() {
 		const starting = createServer(async (request, response) => {
 			const path = decodeURIComponent(new URL(request.url ?? "/", "http://site").pathname);
 			requests.push(path);
+			if (path === reportPath) {
+				breaches.push((await request.toArray()).join(""));
+				response.writeHead(204).end();
+				return;
+			}
 			const file = normalize(path.endsWith("/") ? `${path}index.html` : path);
 			const body = await readFile(join(folder, file)).catch(() => null);
 			// Names under assets/ carry a hash of the content.
 			const cache = file.startsWith("/assets/") ? "public, max-age=31536000, immutable" : "no-cache";
 			response.writeHead(body ? 200 : 404, {
 				...headers,
+				"Content-Security-Policy": `${headers["Content-Security-Policy"]}; report-uri ${reportPath}`,
 				"Content-Type": body ? (types[extname(file)] ?? "application/octet-stream") : "text/plain",
 				"Cache-Control": body ? cache : "no-store",
 			});
@@ -66,6 +77,7 @@ export async function openSite(dist: string): Promise<Site> {
 	return {
 		origin: `http://localhost:${port}`,
 		requests,
+		breaches,
 		deploy: (next) => {
 			folder = next;
 		},

@@ -1,10 +1,14 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect } from "preact/hooks";
 import type { Car } from "../../domain/vehicle";
 import type { AccountView } from "../../keeper/view";
-import { askToPersist } from "../../store/durability";
-import { isoWithOffset, useApp } from "../app";
-import { backupName, canShareFiles, download, share } from "../backupFile";
+import { useAppState } from "../app";
+import { canShareFiles } from "../backupFile";
+import { lookAtBackups } from "../backupState";
+import { count, lastBackupWords } from "../backupWords";
+import { useBackup } from "../useBackup";
+import { AutomaticBackup } from "./AutomaticBackup";
 import { BackupOpener } from "./BackupOpener";
+import { KeptData } from "./KeptData";
 
 interface BackupCardProps {
 	readonly car: Car;
@@ -13,14 +17,24 @@ interface BackupCardProps {
 
 /** Out and in again, and what stands between the log and its loss. */
 export function BackupCard({ car, account }: BackupCardProps) {
+	const { model, state, now } = useAppState();
 	const saveBackup = useBackup(car);
+	useEffect(() => {
+		lookAtBackups(model, model, now());
+	}, [car.id, account?.count]);
+	const backup = state.backup?.carId === car.id ? state.backup : null;
 	return (
 		<section class="card">
 			<h2>Backup</h2>
 			<p>The log is on this phone and nowhere else. A file of it, kept elsewhere, outlives the phone.</p>
+			{backup && account && (
+				<p>
+					<strong>{lastBackupWords(backup.notes, account.events.length, now())}</strong>
+				</p>
+			)}
 			{account && account.unreadable > 0 && (
 				<p class="fault">
-					A newer version of the app wrote {entries(account.unreadable)} that this one can’t read. They are kept, but a
+					A newer version of the app wrote {count(account.unreadable)} that this one can’t read. They are kept, but a
 					backup made now would lack them: update the app first.
 				</p>
 			)}
@@ -36,65 +50,13 @@ export function BackupCard({ car, account }: BackupCardProps) {
 			<p class="small soft">
 				Opening adds what is missing here and takes nothing away. Two phones join their logs of one car the same way.
 			</p>
-			<KeptData />
+			{backup && <AutomaticBackup car={car} file={backup.file} />}
+			{backup && <KeptData kept={backup.kept} />}
 			{account && (
 				<p class="small">
-					On this phone: {entries(account.count)} for “{car.name}”.
+					On this phone: {count(account.count)} for “{car.name}”.
 				</p>
 			)}
 		</section>
 	);
-}
-
-/** Saves the log as a file, or hands it to another app. */
-export function useBackup(car: Car): (sharing: boolean) => Promise<void> {
-	const { model, toasts, now } = useApp();
-	return async (sharing) => {
-		const text = await model.exportLog();
-		if (text === null) return;
-		const name = backupName(car.name, isoWithOffset(now()).slice(0, 10));
-		if (sharing && (await share(text, name))) return;
-		download(text, name);
-		toasts.show(
-			sharing
-				? `The phone would not send it, so it is saved instead, as ${name}.json.`
-				: `Saved as ${name}.json. Keep it away from this phone.`,
-		);
-	};
-}
-
-/** Whether the browser has promised to keep the data; `undefined` until it answers, null where it can't say. */
-function KeptData() {
-	const [kept, setKept] = useState<boolean | null | undefined>(undefined);
-	useEffect(() => {
-		persistedNow().then(setKept);
-	}, []);
-	if (kept === undefined) return null;
-	if (kept === null) {
-		return (
-			<p class="small">This browser does not say whether it keeps the data for good. Save a backup now and then.</p>
-		);
-	}
-	if (kept) return <p class="small">The browser has promised not to clear this data by itself.</p>;
-	return (
-		<>
-			<p class="small">
-				The browser has not promised to keep this data: it may clear it when space runs short or after weeks without a
-				visit. Add the app to the home screen, and save a backup now and then.
-			</p>
-			<button type="button" class="button wide" onClick={async () => setKept(await askToPersist())}>
-				Ask the browser to keep it
-			</button>
-		</>
-	);
-}
-
-async function persistedNow(): Promise<boolean | null> {
-	const storage = navigator.storage as StorageManager | undefined;
-	if (typeof storage?.persisted !== "function") return null;
-	return storage.persisted().catch(() => null);
-}
-
-function entries(count: number): string {
-	return `${count} ${count === 1 ? "entry" : "entries"}`;
 }

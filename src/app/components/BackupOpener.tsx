@@ -1,6 +1,7 @@
 import { useId, useRef, useState } from "preact/hooks";
 import type { Merged } from "../../store/store";
-import { useApp } from "../app";
+import { isoWithOffset, useApp } from "../app";
+import { noteOpened } from "../backupNotes";
 import { readLogFile } from "../readLogFile";
 import "./BackupOpener.css";
 
@@ -11,7 +12,7 @@ interface BackupOpenerProps {
 
 /** Takes in a log file: a backup, or the log from another phone. */
 export function BackupOpener({ label, onOpened }: BackupOpenerProps) {
-	const { model, toasts } = useApp();
+	const { model, toasts, now } = useApp();
 	const [fault, setFault] = useState<string | null>(null);
 	const busy = useRef(false);
 	const id = useId();
@@ -25,6 +26,8 @@ export function BackupOpener({ label, onOpened }: BackupOpenerProps) {
 			const result = text.ok ? await model.importLog(text.value) : text;
 			if (result && !result.ok) setFault(result.error);
 			if (result?.ok) {
+				const { car, added, known } = result.value;
+				await noteOpened(model, car.id, { at: isoWithOffset(now()), entries: added + known, how: "opened" });
 				toasts.show(openedWords(result.value, result.value.car.name));
 				onOpened?.();
 			}
@@ -57,8 +60,9 @@ export function BackupOpener({ label, onOpened }: BackupOpenerProps) {
 }
 
 /** What came of it, in a sentence or two. */
-function openedWords({ added, known, carIsNew, keptOwnSettings }: Merged, name: string): string {
-	const entries = `${added} new ${added === 1 ? "entry" : "entries"}, ${known} known already`;
+function openedWords({ added, known, carIsNew, keptOwnSettings, lacking = 0 }: Merged, name: string): string {
+	const lacks = lacking === 0 ? "" : `; the file lacks ${lacking} that its phone had written`;
+	const entries = `${added} new ${added === 1 ? "entry" : "entries"}, ${known} known already${lacks}`;
 	if (carIsNew) return `“${name}” is here now: ${entries}.`;
 	const kept = keptOwnSettings ? " The file has another name or tank for it; this phone’s own stay." : "";
 	return `The log of this car was joined: ${entries}.${kept}`;

@@ -1,4 +1,6 @@
+import { suspectedFrom } from "../../domain/doubt/odd";
 import type { Figures } from "../../keeper/view";
+import { useAppState } from "../app";
 import { factsOfCalibration } from "../entryFacts";
 import { exactPercent, inTwenty, percent, percentRange } from "../format";
 import type { LogItem } from "../logView";
@@ -49,8 +51,11 @@ function chanceWords(chance: number | null): string {
 	return `${inTwenty(chance)}${exactly}`;
 }
 
-function SurpriseNote({ item: { surprise } }: { readonly item: LogItem }) {
+function SurpriseNote({ item: { surprise, events } }: { readonly item: LogItem }) {
+	const lines = useAppState().state.account?.lines ?? [];
 	if (!surprise) return null;
+	const suspected = lines.slice(suspectedFrom(lines.map(({ event }) => event)));
+	const isRecent = suspected.some(({ event }) => events.some(({ id }) => id === event.id));
 	const disagrees = surprise.kind === "disagrees";
 	const words = warningWords(disagrees ? { code: "disagrees", chance: surprise.chance } : { code: surprise.kind }, "");
 	return (
@@ -59,6 +64,11 @@ function SurpriseNote({ item: { surprise } }: { readonly item: LogItem }) {
 			<p>
 				{disagrees ? unlikelyWords(surprise.chance) : words.sure} {words.why}
 			</p>
+			{isRecent && (
+				<a class="button wide" href="#/doubt">
+					What may be behind it
+				</a>
+			)}
 		</div>
 	);
 }

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { oneLine } from "../oneLine";
 
 interface PlacePickerProps {
 	readonly places: readonly string[];
@@ -41,7 +42,7 @@ export function PlacePicker({ places, chosen, onChoose }: PlacePickerProps) {
 						class="input grow"
 						maxLength={60}
 						value={typed}
-						onInput={(event) => setTyped(event.currentTarget.value)}
+						onInput={(event) => setTyped(oneLine(event.currentTarget.value))}
 						// Leaving the field, or Enter, is as good as the button: nothing typed may get lost.
 						onChange={() => name !== "" && take()}
 					/>

@@ -3,6 +3,7 @@ import { catalogue, labelledRange } from "../../domain/catalogue";
 import type { Product } from "../../domain/event";
 import { contentRange } from "../../domain/quantity";
 import { productKey } from "../fillChoices";
+import { oneLine } from "../oneLine";
 import { parseNumber } from "../parseNumber";
 import { productName, productRange, soldIn } from "../text";
 import "./ProductPicker.css";
@@ -123,7 +124,7 @@ function Own({ onChoose }: { readonly onChoose: (product: Product) => void }) {
 					class="input"
 					maxLength={60}
 					value={name}
-					onInput={(event) => setName(event.currentTarget.value)}
+					onInput={(event) => setName(oneLine(event.currentTarget.value))}
 				/>
 			</div>
 			<div class="row">

@@ -3,7 +3,7 @@ import type { Car } from "../../domain/vehicle";
 import type { AccountView } from "../../keeper/view";
 import { useAppState } from "../app";
 import { unitOf } from "../model";
-import { useBackup } from "./BackupCard";
+import { useBackup } from "../useBackup";
 import { Dialog } from "./Dialog";
 
 interface RemoveCarProps {

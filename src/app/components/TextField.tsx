@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useId } from "preact/hooks";
+import { oneLine } from "../oneLine";
 
 interface TextFieldProps {
 	readonly label: string;
@@ -29,7 +30,7 @@ export function TextField({ label, value, onInput, hint, fault, decimal, beside 
 			value={value}
 			aria-invalid={fault ? true : undefined}
 			aria-describedby={described || undefined}
-			onInput={(event) => onInput(event.currentTarget.value)}
+			onInput={(event) => onInput(oneLine(event.currentTarget.value))}
 		/>
 	);
 	return (

@@ -40,10 +40,14 @@ import "./Fill.css";
 interface FillScreenProps {
 	/** An event whose stop is to be replaced; null for a new stop. */
 	readonly correcting: string | null;
+	/** The entry before which a stop is missing from the log; none: the stop is being made now. */
+	readonly missedBefore?: string;
+	/** Where to go afterwards; not named: the tank, or the log after a correction. */
+	readonly then?: string;
 }
 
 /** Tap in what is pumped. */
-export function FillScreen({ correcting }: FillScreenProps) {
+export function FillScreen({ correcting, missedBefore, then }: FillScreenProps) {
 	const { state } = useAppState();
 	const { car, events } = state;
 	if (!car || !events) return <p class="soft">Opening the log…</p>;
@@ -56,19 +60,25 @@ export function FillScreen({ correcting }: FillScreenProps) {
 		);
 	}
 	const stop = target?.kind === "fill" ? target.stop : null;
-	return <FillForm key={`${car.id} ${stop}`} car={car} events={events} correctedStop={stop} />;
+	return (
+		<FillForm key={`${car.id} ${stop}`} car={car} events={events} correctedStop={stop} {...{ missedBefore, then }} />
+	);
 }
 
 interface FillFormProps {
 	readonly car: Car;
 	readonly events: readonly LogEvent[];
 	readonly correctedStop: string | null;
+	readonly missedBefore: string | undefined;
+	readonly then: string | undefined;
 }
 
-function FillForm({ car, events, correctedStop }: FillFormProps) {
+function FillForm({ car, events, correctedStop, missedBefore, then: named }: FillFormProps) {
 	const { state, model, toasts, now } = useAppState();
 	const unit = unitOf(state);
-	const key = correctedStop === null ? `${car.id}/fill` : `${car.id}/correct/${correctedStop}`;
+	const isNow = correctedStop === null && missedBefore === undefined;
+	const own = correctedStop === null ? `missed/${missedBefore}` : `correct/${correctedStop}`;
+	const key = `${car.id}/${isNow ? "fill" : own}`;
 	const places = useMemo(() => placesIn(events), [events]);
 	const products = useMemo(() => productsIn(events), [events]);
 	const {
@@ -88,7 +98,7 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 	// The minute the form was opened serves all questions; the event gets the time of saving.
 	const [opened] = useState(now());
 	const preview = usePreviewSource(car.id, draft ? stopOf(asPlanned(draft), car.tank, unit, opened) : null);
-	const then = correctedStop === null ? "#/tank" : "#/log";
+	const then = named ?? (correctedStop === null ? "#/tank" : "#/log");
 	const { saving, asking, save, dismiss } = useSaveStop({ car, unit, draftKey: key, change, leave, then });
 	const nextPour = useNextPour({ car, unit, draft: draft ?? null, change });
 	const [fault, setFault] = useState<string | null>(null);
@@ -166,8 +176,13 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 					You are correcting the stop of {dateTime(draft.at ?? "")}. The old entries stay in the log as void.
 				</p>
 			)}
+			{missedBefore !== undefined && (
+				<p class="card">
+					You are entering a stop that is missing from the log. Put its time right, and type what was poured.
+				</p>
+			)}
 			<ArrivalFields draft={draft} places={places} now={now()} onChange={change} />
-			{!guided && correctedStop === null && car.calibrations.length > 0 && (
+			{!guided && isNow && car.calibrations.length > 0 && (
 				<a class="button wide" href="#/plan">
 					How much of each?
 				</a>
@@ -245,24 +260,23 @@ function FillForm({ car, events, correctedStop }: FillFormProps) {
 							unpoured,
 						)}
 			</button>
-			{correctedStop !== null && (
+			{!isNow && (
 				<button
 					type="button"
 					class="button wide"
 					onClick={() => {
 						model.dropDraft(key);
-						location.hash = "#/log";
+						location.hash = then;
 					}}
 				>
-					Leave the stop as it was
+					{missedBefore === undefined ? "Leave the stop as it was" : "Leave the log as it was"}
 				</button>
 			)}
-			{(ready.length > 0 || draft.at !== null || draft.gauge !== null || draft.plan !== null) &&
-				correctedStop === null && (
-					<button type="button" class="button wide" onClick={startOver}>
-						Start this form over
-					</button>
-				)}
+			{(ready.length > 0 || draft.at !== null || draft.gauge !== null || draft.plan !== null) && isNow && (
+				<button type="button" class="button wide" onClick={startOver}>
+					Start this form over
+				</button>
+			)}
 			{asking && <LeanQuestion preview={asking} unit={unit} onBack={dismiss} onSave={() => trySave(true)} />}
 		</>
 	);

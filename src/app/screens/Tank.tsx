@@ -1,11 +1,12 @@
 import type { ComponentType } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { lineDistanceKm, lineVolumeL, mixingMinutes } from "../../domain/delay";
 import { type Verdict, verdictOf, warningsFor } from "../../domain/warnings";
 import type { TankNow } from "../../keeper/view";
 import { useAppState } from "../app";
 import { DotPlot } from "../components/DotPlot";
 import { WarningCard } from "../components/WarningCard";
+import type { Doubted } from "../doubted";
 import { eventWords } from "../eventWords";
 import { ago, distanceRange, inTwenty, percent, percentRange, volume, volumeRange } from "../format";
 import { later } from "../later";
@@ -18,6 +19,7 @@ import "./Tank.css";
 export function TankScreen() {
 	const { state, now } = useAppState();
 	const unit = unitOf(state);
+	const doubted = useDoubted();
 	if (!state.now) {
 		if (!state.account) return <p class="soft late">Reading the log…</p>;
 		return (
@@ -33,12 +35,13 @@ export function TankScreen() {
 	const { estimate, level, calibration, last, surprise, mend } = state.now;
 	const verdict = verdictOf(estimate, calibration);
 	const fresh = last.kind === "fill" && now() - Date.parse(last.at) < freshMs;
-	const warnings = warningsFor(estimate, calibration, surprise);
+	// What is said of the contradiction says it of the last entry, too.
+	const warnings = warningsFor(estimate, calibration, doubted ? null : surprise);
 	const mending = mendWords(mend, unit);
 	return (
 		<>
 			<section class="stack" aria-label="Verdict">
-				<VerdictLine verdict={verdict} fresh={fresh} now={state.now} />
+				<VerdictLine verdict={verdict} fresh={fresh} doubted={doubted} now={state.now} />
 				<DotPlot
 					dots={estimate.dots}
 					window={calibration?.window ?? null}
@@ -55,6 +58,7 @@ export function TankScreen() {
 					</div>
 				</dl>
 			</section>
+			{doubted && <doubted.Card contradiction={doubted.contradiction} unit={unit} />}
 			{warnings.map((warning, i) => (
 				<WarningCard
 					key={warning.code}
@@ -72,6 +76,9 @@ export function TankScreen() {
 					Enter the calibration
 				</a>
 			)}
+			<a class="button wide" href="#/why">
+				Why this number
+			</a>
 			<section class="card">
 				<h2>Last change</h2>
 				<p>
@@ -83,6 +90,7 @@ export function TankScreen() {
 					Enter a measurement
 				</a>
 			</section>
+			{state.backup?.due && <BackupReminder alone={!doubted && warnings.length === 0} />}
 			{state.working !== null && (
 				<p class="soft late" role="status">
 					Reckoning the log anew: {Math.floor(state.working * 100)} % done. What you see is from before.
@@ -122,6 +130,21 @@ export function TankScreen() {
 	);
 }
 
+/** The last entries' contradiction, once there is one and what shows it: asked where one of them is odd. */
+function useDoubted() {
+	const { model, state } = useAppState();
+	const { account, now } = state;
+	// The screen is drawn anew for another car, and after its settings were open.
+	const count = now?.odd ? account?.count : 0;
+	const [found, setFound] = useState<Doubted | null>(null);
+	useEffect(() => {
+		// What fails leaves the plain warning.
+		if (count) import("../doubted").then(({ doubtedIn }) => doubtedIn(model, count)).then(setFound, () => {});
+	}, [count]);
+	return found?.count === count ? found : null;
+}
+
+const BackupReminder = later(async () => (await import("../components/BackupReminder")).BackupReminder);
 const TankAdvice = later(async () => (await import("../components/MeasureAdvice")).TankAdvice);
 const RunningFacts = later(async () => (await import("../components/RunningFacts")).RunningFacts);
 
@@ -147,14 +170,17 @@ const freshMs = 3_600_000;
 interface VerdictLineProps {
 	readonly verdict: Verdict;
 	readonly fresh: boolean;
+	/** The last entries contradict each other. */
+	readonly doubted: Doubted | null;
 	readonly now: TankNow;
 }
 
-function VerdictLine({ verdict, fresh, now }: VerdictLineProps) {
+function VerdictLine({ verdict, fresh, doubted, now }: VerdictLineProps) {
 	const { above, below } = now.estimate;
-	const words = verdict === "yes" && fresh ? freshWords : verdictWords[verdict];
+	const reserved = doubted?.words ?? (fresh ? freshWords : null);
+	const words = (verdict === "yes" && reserved) || verdictWords[verdict];
 	return (
-		<div class={`verdict ${verdict}`}>
+		<div class={`verdict ${words === doubted?.words ? "unsure" : verdict}`}>
 			<h2>{words.line}</h2>
 			<p>
 				{words.more}

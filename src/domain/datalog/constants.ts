@@ -1,6 +1,15 @@
 /** What counts as steady, warm and so on. "Common practice" marks the judgement of the trade without a single source. */
 import type { Role } from "./role";
 
+/** More columns than this no logger writes; each costs the time to find out what it is. */
+export const mostColumns = 1_000;
+/** Characters of a header that are looked at and shown. */
+export const longestHeader = 100;
+/** Characters of the longest field that may hold a number. */
+export const longestNumber = 60;
+/** No sensor shows more, and no clock: what lies beyond is a mark for a missing value, or would drown all others. */
+export const largestNumber = 1e15;
+
 /** Means are taken over this, s: short against how fast an engine warms, long against the beat of the closed loop. */
 export const firstStepS = 0.5;
 /** Steps kept at most; a longer log gets steps twice as long. */

@@ -1,4 +1,5 @@
 /** Where in a file the header, the units and the rows of numbers are. */
+import { longestHeader, mostColumns } from "./constants";
 import { looksNumeric } from "./logNumber";
 import { unitNamed } from "./unitNames";
 
@@ -13,8 +14,8 @@ export interface Layout {
 	readonly firstData: number;
 }
 
-/** Why a text is no log: it has one column, or no rows of numbers. */
-export type NoLayout = "oneColumn" | "noNumbers";
+/** Why a text is no log: it has one column, or more than any logger writes, or no rows of numbers. */
+export type NoLayout = "oneColumn" | "tooWide" | "noNumbers";
 
 /** How many fields most rows have, and how many rows those are; of rows with two fields or more. */
 export function usualWidth(rows: readonly Row[]): { readonly width: number; readonly share: number } {
@@ -30,6 +31,7 @@ export function usualWidth(rows: readonly Row[]): { readonly width: number; read
 export function layoutOf(rows: readonly Row[]): Layout | NoLayout {
 	const { width } = usualWidth(rows);
 	if (width < 2) return "oneColumn";
+	if (width > mostColumns) return "tooWide";
 	const filled = rows.flatMap((row, at) =>
 		isBlank(row) ? [] : [{ at, isData: fits(row, width) && isMostlyNumbers(row) }],
 	);
@@ -49,7 +51,7 @@ export function layoutOf(rows: readonly Row[]): Layout | NoLayout {
 	const units = above.length > 1 && isUnits(last) ? last : [];
 	if (units.length > 0) above.pop();
 	const header = above.pop();
-	const names = Array.from({ length: width }, (_, i) => header?.[i]?.trim() || "");
+	const names = Array.from({ length: width }, (_, i) => tamed(header?.[i] ?? ""));
 	return { headers: distinct(names), units: names.map((_, i) => units[i] ?? ""), firstData };
 }
 
@@ -72,6 +74,14 @@ function fits(row: Row, width: number): boolean {
 function isUnits(row: Row): boolean {
 	const filled = row.filter((field) => field !== "");
 	return filled.filter((field) => unitNamed(field) !== null || field.length < 2).length * 2 > filled.length;
+}
+
+/** On one line, and with nothing in it that turns the words around it. */
+function tamed(header: string): string {
+	return header
+		.slice(0, longestHeader)
+		.replace(/[\p{Control}\p{Format}\p{Surrogate}\p{Zl}\p{Zp}]+/gu, " ")
+		.trim();
 }
 
 /** Names for columns without one, numbers behind those that occur twice. */

@@ -1,4 +1,5 @@
 /** Numbers as loggers write them. */
+import { largestNumber, longestNumber } from "./constants";
 
 export type DecimalMark = "." | ",";
 
@@ -13,8 +14,9 @@ const wideSpaces = /[\u00a0\u2007\u2009\u202f]/g;
 export function readLogNumber(text: string, mark: DecimalMark): number {
 	if (mark === "." && isPlain(text)) {
 		const quick = Number(text);
-		if (Number.isFinite(quick)) return quick;
+		if (Math.abs(quick) <= largestNumber) return quick;
 	}
+	if (text.length > longestNumber) return Number.NaN;
 	const found = number.exec(
 		text
 			.replace(wideSpaces, " ")
@@ -24,7 +26,8 @@ export function readLogNumber(text: string, mark: DecimalMark): number {
 	if (!found) return Number.NaN;
 	const [, sign, digits, exponent = ""] = found;
 	const plain = withoutGroups(digits.trim(), mark);
-	return plain === null ? Number.NaN : Number(`${sign}${plain}${exponent}`);
+	const value = plain === null ? Number.NaN : Number(`${sign}${plain}${exponent}`);
+	return Math.abs(value) <= largestNumber ? value : Number.NaN;
 }
 
 /** Whether Number() reads it as a person would: no empty text, no hexadecimal. */

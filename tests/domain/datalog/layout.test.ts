@@ -46,6 +46,14 @@ describe("layoutOf()", () => {
 			]),
 		).toBe("noNumbers");
 	});
+	test("refuses more columns than any logger writes", () => {
+		expect(layoutOf(data(5, 1001))).toBe("tooWide");
+		expect(layoutOf(data(5, 1000))).toMatchObject({ firstData: 0 });
+	});
+	test("shows headers on one line, cut to what can be read, and with nothing that turns a text", () => {
+		const header = ["Time", "a\nb\u202ec", `${"x".repeat(200)}`];
+		expect(layoutOf([header, ...data(5)])).toMatchObject({ headers: ["Time", "a b c", "x".repeat(100)] });
+	});
 	test("finds the first row of numbers however many notes stand before it", () => {
 		const note = fc.array(fc.constantFrom("car", "driver", "x y", "", "v. b"), { maxLength: 5 });
 		fc.assert(

@@ -18,6 +18,11 @@ describe("readLogNumber()", () => {
 			);
 		}
 	});
+	test("takes nothing that no sensor shows for a number", () => {
+		for (const text of ["1e400", "-1e400", "9.9e37", "1e16", "Infinity", "1".repeat(61), `1${",".repeat(1e5)}é1`])
+			expect(readLogNumber(text, "."), text.slice(0, 20)).toBeNaN();
+		expect(readLogNumber("1764000000000", ".")).toBe(1764000000000);
+	});
 	test("reads back plain numbers with either mark, spaces around, a sign or a unit behind", () => {
 		const dress = fc.constantFrom(
 			(text: string) => ` ${text} `,

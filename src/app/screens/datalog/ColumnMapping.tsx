@@ -12,6 +12,8 @@ interface ColumnMappingProps {
 }
 
 const columnsAtOnce = 6;
+/** Characters of a value that are shown. */
+const longestSample = 30;
 
 /** What each column is, told once for every log with these headers. */
 export function ColumnMapping({ log, columns, onChange, onDone }: ColumnMappingProps) {
@@ -119,6 +121,6 @@ function MappedColumn({ header, sample, column, onTell }: MappedColumnProps) {
 /** A few of its values, none twice. */
 function sampleOf({ rows }: OpenedLog, at: number): string {
 	const values = new Set(rows.map((row) => (row[at] ?? "").trim()).filter((value) => value !== ""));
-	const shown = [...values].slice(0, 4);
+	const shown = [...values].slice(0, 4).map((value) => value.slice(0, longestSample));
 	return shown.length === 0 ? "Empty at the beginning of the log." : `Such as ${shown.join(" · ")}`;
 }

@@ -1,0 +1,114 @@
+import { useEffect, useState } from "preact/hooks";
+import { isoWithOffset, useAppState } from "../app";
+import { canShareFiles } from "../backupFile";
+import { notePostponed } from "../backupNotes";
+import { type BackupState, lookAtBackups } from "../backupState";
+import { missingWords, riskWords, troubleWords } from "../backupWords";
+import { readFreshDraft } from "../fillDraft";
+import { isInstalled, isSafariEngine } from "../keptData";
+import type { State } from "../model";
+import { isAmiss } from "../notices";
+import { useBackup } from "../useBackup";
+import { AllowWriting } from "./AutomaticBackup";
+
+interface BackupReminderProps {
+	/** No warning stands above it. */
+	readonly alone: boolean;
+}
+
+/** So long after a fill the driver may still be at the pump. */
+const atPumpMs = 15 * 60_000;
+
+/** On the Tank screen: a line, or a card where it matters more. Nothing while a fill is going on or something is amiss. */
+export function BackupReminder({ alone }: BackupReminderProps) {
+	const { state, now } = useAppState();
+	const filling = useFilling(state, now());
+	const { car, account, backup } = state;
+	if (!car || !account || backup?.carId !== car.id || !backup.due) return null;
+	if (filling || isAmiss(state, now())) return null;
+	const Shown = backup.due === "strong" && alone ? Card : Line;
+	return <Shown car={car} backup={backup} entries={account.events.length} />;
+}
+
+interface ReminderProps {
+	readonly car: NonNullable<State["car"]>;
+	readonly backup: BackupState;
+	readonly entries: number;
+}
+
+function Line({ car, backup, entries }: ReminderProps) {
+	return (
+		<section class="stack" aria-label="Backup">
+			<p class="soft">
+				{missingWords(backup.notes, entries)}
+				{backup.file?.trouble && ` The log should write itself to “${backup.file.handle.name}”.`}
+			</p>
+			<Remedy car={car} backup={backup} />
+		</section>
+	);
+}
+
+function Card({ car, backup, entries }: ReminderProps) {
+	const { model, now } = useAppState();
+	async function postpone(): Promise<void> {
+		await notePostponed(model, car.id, { at: isoWithOffset(now()), entries });
+		await lookAtBackups(model, model, now());
+	}
+	return (
+		<section class="card" aria-label="Back up the log">
+			<h2>Back up the log</h2>
+			<p>
+				{missingWords(backup.notes, entries)} {riskWords(backup.kept, isSafariEngine() && !isInstalled())}
+			</p>
+			<Remedy car={car} backup={backup} />
+			<button type="button" class="button wide" onClick={postpone}>
+				Not now
+			</button>
+		</section>
+	);
+}
+
+function Remedy({ car, backup }: Omit<ReminderProps, "entries">) {
+	const saveBackup = useBackup(car);
+	const { file } = backup;
+	if (file?.trouble) {
+		return (
+			<>
+				<p>{troubleWords[file.trouble]}</p>
+				{file.trouble === "ask" ? (
+					<AllowWriting file={file} />
+				) : (
+					<a class="button wide" href="#/car">
+						See to it
+					</a>
+				)}
+			</>
+		);
+	}
+	return (
+		<>
+			<button type="button" class="button wide" onClick={() => saveBackup(false)}>
+				Save a backup
+			</button>
+			{canShareFiles() && (
+				<button type="button" class="button wide" onClick={() => saveBackup(true)}>
+					Send a backup
+				</button>
+			)}
+		</>
+	);
+}
+
+/** Whether a fill is under way: one is half typed, or was poured just now. True until it is known. */
+function useFilling({ car, now: tank }: State, now: number): boolean {
+	const { model } = useAppState();
+	const [typing, setTyping] = useState(true);
+	useEffect(() => {
+		model.draft(`${car?.id}/fill`).then((raw) => {
+			const draft = readFreshDraft(raw, now);
+			const { pours = [], gauge = null, odometer = "", plan = null } = draft ?? {};
+			setTyping(pours.some(({ typed }) => typed !== "") || gauge !== null || odometer !== "" || plan !== null);
+		});
+	}, [car?.id]);
+	return typing || (tank?.last.kind === "fill" && now - Date.parse(tank.last.at) < atPumpMs);
+}

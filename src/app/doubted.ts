@@ -1,0 +1,21 @@
+/** What the Tank screen loads where the last entries may contradict each other. */
+import type { Contradiction } from "../keeper/view";
+import { ContradictionCard } from "./components/ContradictionCard";
+import type { Model } from "./model";
+
+export interface Doubted {
+	/** Number of events in the log that this is about. */
+	readonly count: number;
+	readonly contradiction: Contradiction;
+	readonly Card: typeof ContradictionCard;
+	/** The verdict, in place of a plain yes. */
+	readonly words: { readonly line: string; readonly more: string };
+}
+
+const words = { line: "Boost: not now", more: "The last entries contradict each other: settle that first." };
+
+/** Of the active car; null where nothing contradicts. */
+export async function doubtedIn(model: Model, count: number): Promise<Doubted | null> {
+	const contradiction = await model.contradiction(model.state().car?.id ?? "");
+	return contradiction && { count, contradiction, Card: ContradictionCard, words };
+}
