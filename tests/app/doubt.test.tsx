@@ -97,28 +97,27 @@ test("a product mistyped is corrected in a tap and a save, the contradiction is 
 	await settle(app, /^1\. |^The 25\.5 L of .+ were “Gasoline E10/, "Correct it to “Gasoline E10 (US)”");
 	await screen.findByText(/^You are correcting the stop of/);
 	expect(button(/^Gasoline E10/).getAttribute("aria-pressed")).toBe("true");
-	const again = await app.restart();
-	await screen.findByText(/^You are correcting the stop of/);
-	expect(button(/^Gasoline E10/).getAttribute("aria-pressed")).toBe("true");
-	await again.user.click(button("Save 12 L + 25.5 L"));
+	await app.user.click(button("Save 12 L + 25.5 L"));
 	await settled();
 	await waitFor(() => expect(location.hash).toBe("#/doubt"));
-	const fills = (await fillsNow(again)).slice(2);
+	const fills = (await fillsNow(app)).slice(2);
 	expect(fills.map(({ product }) => product)).toEqual([flex, e10]);
 	expect(fills.every(({ id }) => !["s2a", "s2b"].includes(id))).toBe(true);
-	await again.user.click(screen.getByRole("link", { name: "Back to the tank" }));
+	await app.user.click(screen.getByRole("link", { name: "Back to the tank" }));
 	await screen.findByRole("heading", { name: "Boost: unknown" });
 	expect(screen.queryByText("The last entries contradict each other")).toBeNull();
-	await again.user.click(button("Undo"));
+	await app.user.click(button("Undo"));
 	await card();
 });
 
-test("a decimal point that slipped is put right with the amount filled in", async () => {
+test("a decimal point that slipped is put right with the amount filled in, even if the app is killed before it is saved", async () => {
 	const app = await openDoubt(tenfold);
 	await settle(app, /You poured 12 L of .+, not 1\.2 L: the decimal point slipped\./, "Correct it to 12 L");
-	await app.user.click(await screen.findByRole("button", { name: /^Save 12\sL \+ 25\.5\sL$/ }));
+	await screen.findByRole("button", { name: /^Save 12\sL \+ 25\.5\sL$/ });
+	const again = await app.restart();
+	await again.user.click(await screen.findByRole("button", { name: /^Save 12\sL \+ 25\.5\sL$/ }));
 	await settled();
-	expect((await fillsNow(app)).map(({ litres }) => litres)).toEqual([12, 28.5, 12, 25.5]);
+	expect((await fillsNow(again)).map(({ litres }) => litres)).toEqual([12, 28.5, 12, 25.5]);
 });
 
 test("what was typed into a correction before is not written over", async () => {

@@ -182,6 +182,9 @@ test("correcting a stop voids it and puts the new one at the old time", async ()
 	const [first, second] = fillsIn(events).sort((a, b) => a.litres - b.litres);
 	expect(first).toMatchObject({ litres: 12, at: "2026-05-02T12:00:00+02:00", place: "Harbour" });
 	expect(second).toMatchObject({ litres: 26, product: e10 });
+	// Whoever goes back comes to a stop that is void.
+	location.hash = "#/correct/f2";
+	await screen.findByText(/^This stop was corrected already\./);
 });
 
 test("any fuel can be chosen: from the list, by its label, or as one's own", async () => {

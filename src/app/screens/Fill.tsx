@@ -50,12 +50,22 @@ interface FillScreenProps {
 export function FillScreen({ correcting, missedBefore, then }: FillScreenProps) {
 	const { state } = useAppState();
 	const { car, events } = state;
+	const opened = useRef<string | null>(null);
 	if (!car || !events) return <p class="soft">Opening the log…</p>;
 	const target = events.find(({ id }) => id === correcting);
 	if (correcting !== null && target?.kind !== "fill") {
 		return (
 			<p class="fault">
 				This stop is not in the log. <a href="#/log">Back to the log</a>
+			</p>
+		);
+	}
+	// While it is being saved the stop is void already; reached by going back it never was opened.
+	if (target?.kind === "fill" && fillsOfStop(events, target.stop).length > 0) opened.current = correcting;
+	if (opened.current !== correcting) {
+		return (
+			<p class="fault">
+				This stop was corrected already. <a href="#/log">Back to the log</a>
 			</p>
 		);
 	}

@@ -4,6 +4,7 @@
  */
 import { absorb, arrivedAt, closed } from "../estimator/absorb";
 import type { Belief } from "../estimator/belief";
+import { capacityFactorSd, lawfulSds, overfillLimit } from "../estimator/constants";
 import { drawsFor } from "../estimator/draws";
 import { prepared } from "../estimator/resample";
 import { poured } from "../estimator/stop";
@@ -37,10 +38,12 @@ export function doubtOf(before: Belief, events: readonly TankEvent[], products: 
 		evidence.push(evidence[i] * likelihood);
 	}
 	const all = evidence[events.length];
-	const masses = suspectsIn(events, products, 1.2 * tank.capacityL).map((suspect) => {
-		const first = Math.min(...suspect.instead.keys());
-		return { suspect, mass: suspect.prior * evidence[first] * evidenceOf(suspect, account[first], first) };
-	});
+	const masses = suspectsIn(events, products, overfillLimit * (1 + lawfulSds * capacityFactorSd) * tank.capacityL).map(
+		(suspect) => {
+			const first = Math.min(...suspect.instead.keys());
+			return { suspect, mass: suspect.prior * evidence[first] * evidenceOf(suspect, account[first], first) };
+		},
+	);
 	function evidenceOf({ instead }: Suspect, start: Belief, first: number): number {
 		let [belief, likelihood] = [start, 1];
 		for (let i = first; i < events.length && likelihood > 0; i++) {
