@@ -112,10 +112,11 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 		running: (carId: string, at: string) =>
 			asked(carId, async ({ ahead }) => (await import("./running")).runningAt(ahead.atPump, at)),
 		/** What is wrong among the last entries, if something is. */
-		contradiction: (carId: string) =>
-			asked(carId, async ({ car, state }) =>
-				(await import("./contradiction")).contradictionIn(car, state, (log) => storedPoint(store, log)),
-			),
+		async contradiction(carId: string) {
+			const closely = await import("./contradiction");
+			const odd = await asked(carId, ({ car, state }) => closely.oddIn(car, state, (log) => storedPoint(store, log)));
+			return odd && closely.contradictionOf(odd);
+		},
 		/** What carries the present uncertainty, and where the fuel comes from; null while nothing is known of the tank. */
 		why: (carId: string) =>
 			asked(carId, async ({ car, state }) =>

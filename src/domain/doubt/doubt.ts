@@ -30,6 +30,20 @@ const graveBelow = 0.7;
 
 /** Goes through `events`, in order, from what was believed before them. `products`: what may have been poured. */
 export function doubtOf(before: Belief, events: readonly TankEvent[], products: readonly Product[], tank: Tank): Doubt {
+	const weighing = doubting(before, events, products, tank);
+	for (;;) {
+		const step = weighing.next();
+		if (step.done) return step.value;
+	}
+}
+
+/** The same suspect by suspect, for whoever has other things to do in between. */
+export function* doubting(
+	before: Belief,
+	events: readonly TankEvent[],
+	products: readonly Product[],
+	tank: Tank,
+): Generator<void, Doubt, void> {
 	const account = [prepared(before, size, seedsFor("doubt"))];
 	const evidence = [1];
 	for (const [i, event] of events.entries()) {
@@ -38,20 +52,13 @@ export function doubtOf(before: Belief, events: readonly TankEvent[], products: 
 		evidence.push(evidence[i] * likelihood);
 	}
 	const all = evidence[events.length];
-	const masses = suspectsIn(events, products, overfillLimit * (1 + lawfulSds * capacityFactorSd) * tank.capacityL).map(
-		(suspect) => {
-			const first = Math.min(...suspect.instead.keys());
-			return { suspect, mass: suspect.prior * evidence[first] * evidenceOf(suspect, account[first], first) };
-		},
-	);
-	function evidenceOf({ instead }: Suspect, start: Belief, first: number): number {
-		let [belief, likelihood] = [start, 1];
-		for (let i = first; i < events.length && likelihood > 0; i++) {
-			const step = stepOf(belief, instead.get(i) ?? { event: events[i] }, events[i], tank);
-			belief = step.belief;
-			likelihood *= step.likelihood;
-		}
-		return likelihood;
+	const mostL = overfillLimit * (1 + lawfulSds * capacityFactorSd) * tank.capacityL;
+	const masses: { readonly suspect: Suspect; readonly mass: number }[] = [];
+	for (const suspect of suspectsIn(events, products, mostL)) {
+		yield;
+		const first = Math.min(...suspect.instead.keys());
+		const likelihood = likelihoodOf(suspect, account[first], first, events, tank);
+		masses.push({ suspect, mass: suspect.prior * evidence[first] * likelihood });
 	}
 	// The account itself takes one reading in fifty for rubbish: that share of what it explains is no "nothing wrong".
 	const rubbish = masses.reduce(
@@ -62,12 +69,26 @@ export function doubtOf(before: Belief, events: readonly TankEvent[], products: 
 	const total = masses.reduce((sum, { mass }) => sum + mass, right);
 	if (!(total > 0)) return { nothing: 0, explanations: [] };
 	const explanations = masses.map(
-		({ suspect, mass }): Weighed => ({
-			explanation: suspect.explanation,
-			weight: mass / total,
-		}),
+		({ suspect, mass }): Weighed => ({ explanation: suspect.explanation, weight: mass / total }),
 	);
 	return { nothing: right / total, explanations: explanations.sort((a, b) => b.weight - a.weight) };
+}
+
+/** Of all entries from `first` on, had that gone wrong. */
+function likelihoodOf(
+	{ instead }: Suspect,
+	start: Belief,
+	first: number,
+	events: readonly TankEvent[],
+	tank: Tank,
+): number {
+	let [belief, likelihood] = [start, 1];
+	for (let i = first; i < events.length && likelihood > 0; i++) {
+		const step = stepOf(belief, instead.get(i) ?? { event: events[i] }, events[i], tank);
+		belief = step.belief;
+		likelihood *= step.likelihood;
+	}
+	return likelihood;
 }
 
 function stepOf(before: Belief, { event, missing }: Instead, entry: TankEvent, tank: Tank) {
