@@ -5,7 +5,9 @@ import { importingPhone } from "../helpers/importing";
 
 const files = 2_000;
 
-test(`each of ${files} mangled log files is taken whole or refused whole, in words, and the store untouched`, async () => {
+test(`each of ${files} mangled log files is taken whole or refused whole, in words, and the store untouched`, {
+	timeout: 300_000,
+}, async () => {
 	const phone = await importingPhone("hostile files");
 	const outcomes = { imported: 0, refused: 0 };
 	await fc.assert(
