@@ -38,13 +38,13 @@ export function missingWords({ last }: BackupNotes, entries: number): string {
 export function riskWords(kept: boolean | null, safari: boolean): string {
 	if (safari)
 		return "Safari’s engine deletes the log after seven days of use without a visit, unless the app is on the home screen.";
-	if (kept) return "The log is on this phone and nowhere else: with the phone it is gone.";
-	return "The log is on this phone and nowhere else, and the browser may clear it when space runs short.";
+	if (kept) return "What is in no backup is lost with the phone.";
+	return "What is in no backup is lost with the phone, and the browser may clear it when space runs short.";
 }
 
 /** Where the log writes itself and does not. */
 export const troubleWords: Readonly<Record<Trouble, string>> = {
-	ask: "The browser wants your word again before the app may write to it.",
+	ask: "The browser will ask you once more before the app may write to it.",
 	refused: "The browser does not let the app write to it any more: allow it again, or choose another file.",
 	gone: "It is no longer where it was: choose another file.",
 	fuller: "It has entries that this phone lacks, so it is left alone: open it as a backup, and it is written again.",

@@ -231,7 +231,11 @@ export function createModel(
 
 export function useModel(model: Model): State {
 	const [state, setState] = useState(model.state());
-	useEffect(() => model.subscribe(() => setState(model.state())), [model]);
+	useEffect(() => {
+		// It may have changed between the drawing and this.
+		setState(model.state());
+		return model.subscribe(() => setState(model.state()));
+	}, [model]);
 	return state;
 }
 

@@ -1,4 +1,4 @@
-import { screen, waitFor } from "@testing-library/preact";
+import { screen, waitFor, within } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
 import { type AutomaticFile, type Desk, fileKey, keepFile } from "../../src/app/automaticBackup";
 import { backupNotes } from "../../src/app/backupNotes";
@@ -159,7 +159,7 @@ describe("on the Car screen", () => {
 		offerPicker(async () => fakeFile().handle);
 		const { app, errors, files } = await watched();
 		const file = fakeFile("grey.json");
-		expect(await choose(app, file)).toBe("heeltap-the-grey-one-since-2026-06-10");
+		expect(await choose(app, file)).toBe("heeltap-the-grey-one-since-2026-06-10.json");
 		await screen.findByText(/Last written within the last hour/);
 		await screen.findByText(/Last backup: written within the last hour, with 5 entries\. Nothing was added since\./);
 		expect(parseLog(file.text)).toMatchObject({ ok: true, value: { events: log.events } });
@@ -200,7 +200,7 @@ describe("on the Car screen", () => {
 		await choose(app, file);
 		file.permission = "prompt";
 		await app.model.append([more]);
-		await screen.findByText(/wants your word again before the app may write to it/);
+		await screen.findByText(/will ask you once more before the app may write to it/);
 		expect(file.asked).toBe(0);
 		expect(file.text).not.toContain('"more"');
 		await app.user.click(button("Let the app write to it"));
@@ -223,6 +223,23 @@ describe("on the Car screen", () => {
 		await waitFor(() => expect(file.text).toContain('"last"'));
 		expect(file.text).toContain('"more"');
 	});
+});
+
+test("the Tank screen says with one entry missing that the browser wants to be asked, and one tap does it", async () => {
+	const { app, files } = await watched({ at: "#/tank" });
+	const file = fakeFile("grey.json");
+	files.set(fileKey("car"), { handle: file.handle, writtenAt: null } satisfies AutomaticFile);
+	await app.model.append([more]);
+	await waitFor(() => expect(file.text).toContain('"more"'));
+	expect(screen.queryByRole("region", { name: "Backup" })).toBeNull();
+	file.permission = "prompt";
+	await app.model.append([aFill({ id: "last", stop: "last", at: "2026-06-10T09:00:00Z" })]);
+	const line = within(await screen.findByRole("region", { name: "Backup" }));
+	line.getByText(/^1 entry since the backup of/);
+	line.getByText(/The log should be in “grey\.json”\. The browser will ask you once more/);
+	await app.user.click(line.getByRole("button", { name: "Let the app write to it" }));
+	await waitFor(() => expect(screen.queryByRole("region", { name: "Backup" })).toBeNull());
+	expect(file.text).toContain('"last"');
 });
 
 test("a damaged log is not written to the file", async () => {

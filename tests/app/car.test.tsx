@@ -186,7 +186,12 @@ test("opening a backup tells what was new, and that the phone’s own settings s
 });
 
 test("the app tells how many entries there are and whether the browser keeps them", async () => {
-	const storage = { persisted: async () => false, persist: async () => true };
+	let kept = false;
+	const persist = async () => {
+		kept = true;
+		return kept;
+	};
+	const storage = { persisted: async () => kept, persist };
 	Object.defineProperty(navigator, "storage", { configurable: true, value: storage });
 	const { user } = await openCar();
 	screen.getByText("On this phone: 1 entry for “The grey one”.");

@@ -21,7 +21,8 @@ export function AutomaticBackup({ car, file }: AutomaticBackupProps) {
 	async function choose(): Promise<void> {
 		setFault(false);
 		try {
-			const handle = await chooseFile(backupName(car.name, `since-${isoWithOffset(now()).slice(0, 10)}`));
+			const name = backupName(car.name, `since-${isoWithOffset(now()).slice(0, 10)}`);
+			const handle = await chooseFile(`${name}.json`);
 			if (!handle) return;
 			await model.saveDraft(fileKey(car.id), { handle, writtenAt: null });
 		} catch {
@@ -49,7 +50,8 @@ export function AutomaticBackup({ car, file }: AutomaticBackupProps) {
 				</>
 			) : (
 				<p>
-					Choose a file once, and the app writes the log to it after every save. Best where another device keeps a copy.
+					Choose a file once, and the app writes the log to it after every save. Best in a folder that is copied to
+					another device.
 				</p>
 			)}
 			<button type="button" class="button wide" onClick={choose}>

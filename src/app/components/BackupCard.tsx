@@ -26,7 +26,7 @@ export function BackupCard({ car, account }: BackupCardProps) {
 	return (
 		<section class="card">
 			<h2>Backup</h2>
-			<p>The log is on this phone and nowhere else. A file of it, kept elsewhere, outlives the phone.</p>
+			<p>The app keeps the log on this phone alone. A file of it, kept elsewhere, outlives the phone.</p>
 			{backup && account && (
 				<p>
 					<strong>{lastBackupWords(backup.notes, account.events.length, now())}</strong>

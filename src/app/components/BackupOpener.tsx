@@ -2,6 +2,7 @@ import { useId, useRef, useState } from "preact/hooks";
 import type { Merged } from "../../store/store";
 import { isoWithOffset, useApp } from "../app";
 import { noteOpened } from "../backupNotes";
+import { lookAtBackups } from "../backupState";
 import { readLogFile } from "../readLogFile";
 import "./BackupOpener.css";
 
@@ -28,6 +29,7 @@ export function BackupOpener({ label, onOpened }: BackupOpenerProps) {
 			if (result?.ok) {
 				const { car, added, known } = result.value;
 				await noteOpened(model, car.id, { at: isoWithOffset(now()), entries: added + known, how: "opened" });
+				await lookAtBackups(model, model, now());
 				toasts.show(openedWords(result.value, result.value.car.name));
 				onOpened?.();
 			}

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { isoWithOffset, useAppState } from "../app";
+import type { Kept, Trouble } from "../automaticBackup";
 import { canShareFiles } from "../backupFile";
 import { notePostponed } from "../backupNotes";
 import { type BackupState, lookAtBackups } from "../backupState";
@@ -10,6 +11,7 @@ import type { State } from "../model";
 import { isAmiss } from "../notices";
 import { useBackup } from "../useBackup";
 import { AllowWriting } from "./AutomaticBackup";
+import "./BackupReminder.css";
 
 interface BackupReminderProps {
 	/** No warning stands above it. */
@@ -37,19 +39,29 @@ interface ReminderProps {
 }
 
 function Line({ car, backup, entries }: ReminderProps) {
+	const saveBackup = useBackup(car);
+	const missing = missingWords(backup.notes, entries);
+	if (backup.file?.trouble) {
+		return (
+			<section class="stack" aria-label="Backup">
+				<p class="soft">{missing}</p>
+				<FileTrouble file={backup.file} trouble={backup.file.trouble} />
+			</section>
+		);
+	}
 	return (
-		<section class="stack" aria-label="Backup">
-			<p class="soft">
-				{missingWords(backup.notes, entries)}
-				{backup.file?.trouble && ` The log should write itself to “${backup.file.handle.name}”.`}
-			</p>
-			<Remedy car={car} backup={backup} />
+		<section class="backupline" aria-label="Backup">
+			<p class="soft">{missing}</p>
+			<button type="button" class="button" onClick={() => saveBackup(false)}>
+				Save a backup
+			</button>
 		</section>
 	);
 }
 
 function Card({ car, backup, entries }: ReminderProps) {
 	const { model, now } = useAppState();
+	const saveBackup = useBackup(car);
 	async function postpone(): Promise<void> {
 		await notePostponed(model, car.id, { at: isoWithOffset(now()), entries });
 		await lookAtBackups(model, model, now());
@@ -60,33 +72,7 @@ function Card({ car, backup, entries }: ReminderProps) {
 			<p>
 				{missingWords(backup.notes, entries)} {riskWords(backup.kept, isSafariEngine() && !isInstalled())}
 			</p>
-			<Remedy car={car} backup={backup} />
-			<button type="button" class="button wide" onClick={postpone}>
-				Not now
-			</button>
-		</section>
-	);
-}
-
-function Remedy({ car, backup }: Omit<ReminderProps, "entries">) {
-	const saveBackup = useBackup(car);
-	const { file } = backup;
-	if (file?.trouble) {
-		return (
-			<>
-				<p>{troubleWords[file.trouble]}</p>
-				{file.trouble === "ask" ? (
-					<AllowWriting file={file} />
-				) : (
-					<a class="button wide" href="#/car">
-						See to it
-					</a>
-				)}
-			</>
-		);
-	}
-	return (
-		<>
+			{backup.file?.trouble && <FileTrouble file={backup.file} trouble={backup.file.trouble} />}
 			<button type="button" class="button wide" onClick={() => saveBackup(false)}>
 				Save a backup
 			</button>
@@ -94,6 +80,26 @@ function Remedy({ car, backup }: Omit<ReminderProps, "entries">) {
 				<button type="button" class="button wide" onClick={() => saveBackup(true)}>
 					Send a backup
 				</button>
+			)}
+			<button type="button" class="button wide" onClick={postpone}>
+				Not now
+			</button>
+		</section>
+	);
+}
+
+function FileTrouble({ file, trouble }: { readonly file: Kept; readonly trouble: Trouble }) {
+	return (
+		<>
+			<p>
+				The log should be in “{file.handle.name}”. {troubleWords[trouble]}
+			</p>
+			{trouble === "ask" ? (
+				<AllowWriting file={file} />
+			) : (
+				<a class="button wide" href="#/car">
+					See to it
+				</a>
 			)}
 		</>
 	);

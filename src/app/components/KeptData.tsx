@@ -12,6 +12,7 @@ interface KeptDataProps {
 export function KeptData({ kept }: KeptDataProps) {
 	const { model, now } = useApp();
 	const installed = isInstalled();
+	const weekly = isSafariEngine() && !installed;
 	async function ask(): Promise<void> {
 		await askToPersist();
 		await lookAtBackups(model, model, now());
@@ -19,6 +20,13 @@ export function KeptData({ kept }: KeptDataProps) {
 	return (
 		<>
 			<h3>What the browser may do</h3>
+			{weekly && (
+				<p class="small">
+					This looks like Safari’s engine. It deletes what a page has stored after seven days of use without a visit to
+					the page. An app on the home screen is spared that, but begins with an empty log: save a backup here, add the
+					app to the home screen, and open the backup there.
+				</p>
+			)}
 			{kept ? (
 				<p class="small">
 					The browser has promised not to clear this data by itself. It stays until you delete the app’s data in the
@@ -30,22 +38,15 @@ export function KeptData({ kept }: KeptDataProps) {
 				<>
 					<p class="small">
 						The browser has not promised to keep this data: it may clear all of it when space runs short.
-						{!installed && " An app on the home screen is more likely to be promised it."}
+						{!installed && !weekly && " An app on the home screen is more likely to be promised it."}
 					</p>
 					<button type="button" class="button wide" onClick={ask}>
 						Ask the browser to keep it
 					</button>
 				</>
 			)}
-			{isSafariEngine() && !installed && (
-				<p class="small">
-					This looks like Safari’s engine. It deletes what a page has stored after seven days of use without a visit to
-					the page. An app on the home screen is spared that, but begins with an empty log: save a backup here, add the
-					app to the home screen, and open the backup there.
-				</p>
-			)}
 			<p class="small soft">
-				In a private window all data goes with the window; an app can’t tell whether it is in one. To delete the
+				In a private window all data goes with the window; an app can’t tell whether it is in one. Deleting the
 				browser’s history may delete the data, too.
 			</p>
 		</>
