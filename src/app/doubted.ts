@@ -14,8 +14,8 @@ export interface Doubted {
 
 const words = { line: "Boost: not now", more: "The last entries contradict each other: settle that first." };
 
-/** Of the active car; null where nothing contradicts. */
+/** Of the active car; null where nothing contradicts gravely: a single entry that disagrees has a warning of its own. */
 export async function doubtedIn(model: Model, count: number): Promise<Doubted | null> {
 	const contradiction = await model.contradiction(model.state().car?.id ?? "");
-	return contradiction && { count, contradiction, Card: ContradictionCard, words };
+	return contradiction?.grave ? { count, contradiction, Card: ContradictionCard, words } : null;
 }

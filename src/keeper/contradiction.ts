@@ -50,7 +50,8 @@ export async function contradictionOf({
 		const step = weighing.next();
 		if (step.done) {
 			const doubt = step.value;
-			return surprises.length > 0 || isGrave(doubt) ? { doubt, surprises, entries } : null;
+			const grave = isGrave(doubt);
+			return grave || surprises.length > 0 ? { doubt, grave, surprises, entries } : null;
 		}
 		await new Promise((done) => setTimeout(done));
 	}

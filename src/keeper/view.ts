@@ -43,6 +43,8 @@ export interface TankNow {
 /** The last entries contradict each other. */
 export interface Contradiction {
 	readonly doubt: Doubt;
+	/** Not to be relied on until it is settled; false: one entry disagrees, as one in a hundred good ones does. */
+	readonly grave: boolean;
 	/** Entries that were called out by themselves, in order. */
 	readonly surprises: readonly { readonly event: TankEvent; readonly surprise: Surprise }[];
 	/** All entries that were gone through, in order. */

@@ -22,7 +22,7 @@ function meanWidth({ events }: Simulated, entries: Entries): number {
 }
 
 describe("A trim after every stop", () => {
-	const histories = Array.from({ length: 12 }, (_, n) => simulatedTrims(n, 0.02));
+	const histories = Array.from({ length: 8 }, (_, n) => simulatedTrims(n, 0.02));
 
 	test("narrows the 90 % range by what brute force says", () => {
 		const found = { with: 0, without: 0 };
@@ -47,7 +47,7 @@ describe("A trim after every stop", () => {
 	}, 300_000);
 
 	test("leaves the truth within the 90 % range in at least 88 of 100 stops, though one reading in twenty is rubbish", () => {
-		const verdicts = Array.from({ length: 250 }, (_, n) => simulatedTrims(n, 0.05)).flatMap(({ car, events, truth }) =>
+		const verdicts = Array.from({ length: 200 }, (_, n) => simulatedTrims(n, 0.05)).flatMap(({ car, events, truth }) =>
 			[...quickReplay(car, events, 2 ** 12)].map(
 				({ estimate: { low, high } }, i) => low <= truth[i] && truth[i] <= high,
 			),

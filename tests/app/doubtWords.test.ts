@@ -171,6 +171,7 @@ const contradiction = (fields: Partial<Contradiction> & { nothing?: number; weig
 		nothing: fields.nothing ?? 0.1,
 		explanations: [{ explanation: { kind: "reading", event: "tank" }, weight: fields.weight ?? 0.84 }],
 	},
+	grave: true,
 	surprises: [],
 	entries,
 	...fields,

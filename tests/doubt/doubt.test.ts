@@ -32,8 +32,7 @@ function verdictOn({ car, events }: Mistyped): Verdict {
 		entries.flatMap((entry) => (entry.kind === "fill" ? [[entry.product.id, entry.product]] : [])),
 	);
 	const doubt = doubtOf(start, entries.slice(from), [...bought.values()], car.tank);
-	const surprised = suspected.some(({ surprise }) => surprise !== null);
-	return { called: surprised || isGrave(doubt), first: doubt.explanations[0]?.explanation ?? null };
+	return { called: isGrave(doubt), first: doubt.explanations[0]?.explanation ?? null };
 }
 
 /** How many of so many simulated cases are called out, and how many of all have the true explanation first. */
@@ -57,20 +56,20 @@ function isTrue(explanation: Explanation | null, { really, fault }: Mistyped): b
 
 describe("A mistyped fill is called out within one later reading, and by its name,", () => {
 	test("where the decimal point slipped and ten times as much was typed", () => {
-		const { called, first } = tried("tenfold", 40);
+		const { called, first } = tried("tenfold", 20);
 		expect(called).toBeGreaterThanOrEqual(0.9);
 		expect(first).toBeGreaterThanOrEqual(0.7);
 	}, 300_000);
 
 	test("where another product was chosen", () => {
-		const { called, first } = tried("product", 120);
+		const { called, first } = tried("product", 150);
 		expect(called).toBeGreaterThanOrEqual(0.9);
 		expect(first).toBeGreaterThanOrEqual(0.7);
 	}, 300_000);
 });
 
 test("A clean log is called out in fewer than 1 of 50 cases", () => {
-	const cases = 400;
+	const cases = 300;
 	const called = Array.from({ length: cases }, (_, n) => verdictOn(mistyped(n, null))).filter(
 		(verdict) => verdict.called,
 	);

@@ -7,10 +7,12 @@ interface WarningCardProps {
 	readonly calibrationName: string;
 	/** What to add, where it is known. */
 	readonly mend?: string | null | undefined;
+	/** Leads to what may be behind it. */
+	readonly settle?: boolean;
 }
 
 /** What is wrong, how sure, what to do now, and why one is told. */
-export function WarningCard({ warning, calibrationName, mend }: WarningCardProps) {
+export function WarningCard({ warning, calibrationName, mend, settle }: WarningCardProps) {
 	const words = warningWords(warning, calibrationName);
 	const strong = "severity" in warning && warning.severity === "likely";
 	return (
@@ -24,6 +26,11 @@ export function WarningCard({ warning, calibrationName, mend }: WarningCardProps
 				))}
 				{mend && <li>{mend}</li>}
 			</ul>
+			{settle && (
+				<a class="button wide" href="#/doubt">
+					What may be behind it
+				</a>
+			)}
 			<details>
 				<summary>Why am I told?</summary>
 				<p>{words.why}</p>

@@ -65,6 +65,7 @@ export function TankScreen() {
 					warning={warning}
 					calibrationName={calibration?.name ?? ""}
 					mend={i === 0 && "severity" in warning ? mending : null}
+					settle={!("severity" in warning)}
 				/>
 			))}
 			{calibration ? (
