@@ -12,6 +12,9 @@ const inPublic = (file: string) => existsSync(join(root, "public", file));
 const version = process.env.HEELTAP_VERSION ?? JSON.parse(readFileSync(join(root, "package.json"), "utf8")).version;
 const define = { __HEELTAP_VERSION__: JSON.stringify(version) };
 
+// Left to Vitest one core would be idle: on two that is half.
+const maxWorkers = "100%";
+
 export default defineConfig({
 	root: "src",
 	publicDir: "../public",
@@ -63,6 +66,7 @@ export default defineConfig({
 					include: ["tests/**/*.test.ts"],
 					exclude: ["tests/{app,pwa,e2e,engines,crash}/**", "tests/size.test.ts"],
 					testTimeout: 60_000,
+					maxWorkers,
 				},
 			},
 			{
@@ -76,6 +80,7 @@ export default defineConfig({
 					setupFiles: "tests/app/cleanup.ts",
 					// Left to Node, Testing Library would load a second Preact.
 					server: { deps: { inline: ["@testing-library/preact"] } },
+					maxWorkers,
 				},
 			},
 			{
