@@ -18,6 +18,15 @@ const european =
 	"AT BE BG CH CY CZ DE DK EE ES FI FR GB GR HR HU IE IS IT LI LT LU LV MT NL NO PL PT RO SE SI SK".split(" ");
 
 export function localFuels(language = globalThis.navigator?.language ?? "en"): LocalFuels {
-	const region = new Intl.Locale(language).maximize().region ?? "US";
+	const region = regionOf(language);
 	return european.includes(region) ? eu : (elsewhere[region] ?? us);
+}
+
+/** Some browsers without a language call it "C", which is none. */
+function regionOf(language: string): string {
+	try {
+		return new Intl.Locale(language).maximize().region ?? "US";
+	} catch {
+		return "US";
+	}
 }

@@ -15,3 +15,7 @@ test.each([
 	const ids = catalogue.map(({ id }) => id);
 	for (const id of [fuels.strong, ...fuels.gasolines]) expect(ids).toContain(id);
 });
+
+test("a browser without a language is taken to be where most of these cars are", () => {
+	expect(localFuels("C")).toEqual(localFuels("en-US"));
+});

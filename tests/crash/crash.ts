@@ -1,7 +1,7 @@
 /**
  * npm run crash [-- FAULT ENGINE ROUNDS SEED]: ends browsers in the middle of saving, hundreds of times, and prints what
  * was lost. FAULT is `kill`, `power`, or `power-relaxed`, which shows that a power cut would be noticed: there the app's
- * writes do not wait for the disk, and saved stops must be gone.
+ * writes do not wait for the disk, and what was saved must be gone from the database.
  */
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -45,7 +45,7 @@ export async function main([fault, engine, rounds, seed = "long"]: string[]): Pr
 			const { faults, ...counts } = tally;
 			console.log(JSON.stringify({ what, browser, ...counts, faults: faults.length, minutes: minutesSince(began) }));
 			if (!careless) for (const text of faults) console.log(`  ${text}`);
-			if (careless ? tally.lost === 0 : faults.length > 0) bad++;
+			if (careless ? tally.damaged === 0 : faults.length > 0) bad++;
 		}
 	} finally {
 		rmSync(scratch, { recursive: true, force: true });

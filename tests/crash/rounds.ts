@@ -97,7 +97,12 @@ async function onePhone(maker: EngineMaker, site: Site, disk: Disk, seeds: Seeds
 			if (known.saved.has(stop)) tally.acknowledged++;
 			else if (known.underWay?.at === "typed") tally.typed++;
 			engine = await maker.open(disk.profile);
-			const whole = await settle(engine, site, known, tally);
+			const whole = await settle(engine, site, known, tally).catch((error: Error) => {
+				if (!/has been closed|browser is gone/.test(error.message)) throw error;
+				tally.damaged++;
+				tally.faults.push(`round ${tally.rounds}: the browser died of what the disk had kept`);
+				return false;
+			});
 			stop++;
 			tally.rounds++;
 			// What else such a phone would lose is the same loss.
@@ -136,14 +141,16 @@ async function settle(engine: Engine, site: Site, known: Known, tally: Tally): P
 	const button = await person.see("button", /^(Save( |$)|Start the account)/);
 	const { saved, underWay } = known;
 	const counts = countsOf(await engine.run(storedFills));
-	if ([...saved].some((stop) => !counts.has(stop))) {
+	const carIsGone = button === "Start the account";
+	if (carIsGone || [...saved].some((stop) => !counts.has(stop))) {
 		const missing = (from: ReadonlyMap<number, unknown>) => [...saved].filter((stop) => !from.has(stop)).length;
 		tally.damaged++;
 		tally.gone += missing(counts);
 		const told = await repaired(person);
 		const lost = missing(countsOf(await engine.run(storedFills)));
 		tally.lost += lost;
-		if (lost > 0) fault(`${missing(counts)} of ${saved.size} saved stops were gone, ${lost} for good: ${told}`);
+		const before = `${carIsGone ? "the car and " : ""}${missing(counts)} of ${saved.size} saved stops were gone`;
+		if (lost > 0 || told === unsaid) fault(`${before}, ${lost} for good: ${told}`);
 		return false;
 	}
 	for (const [stop, [first, second]] of counts) {
@@ -185,12 +192,14 @@ async function untilOnDisk(engine: Engine, form: string): Promise<void> {
 	}
 }
 
+const unsaid = "the app said nothing";
+
 /** Follows the app where it says that something is missing. */
 async function repaired(person: Person): Promise<string> {
 	try {
 		await person.tap("button", "See what is missing");
 	} catch {
-		return "the app said nothing";
+		return unsaid;
 	}
 	await person.tap("button", /^(Bring everything back|Bring back what there is|Go on without it)$/);
 	return person.read(/^(Back: |The log is in order again)/);

@@ -185,7 +185,8 @@ const whyAfter = (events: readonly TankEvent[]) => whyOf(initialBelief("car", ta
 
 describe("The account taken apart", () => {
 	const quick = 2 ** 11;
-	const laws = { numRuns: 30 };
+	// Seeded: so small a sample breaks them by mere luck once in some hundred runs, and shrinking takes minutes.
+	const laws = { numRuns: 30, seed: 1, endOnFailure: true };
 
 	test("mixes what it tells to what is believed, event by event or all at once", () => {
 		fc.assert(
