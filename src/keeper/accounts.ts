@@ -68,6 +68,16 @@ export async function replayed(
 	return { log, checkpoint, recent };
 }
 
+/** The account of the beginning of a log: from the points at hand if one of them will do, else from the disk, if that answers. */
+export async function reached(
+	earlier: Prepared,
+	recent: readonly Checkpoint[],
+	stored: (log: Prepared) => Promise<readonly Checkpoint[]>,
+): Promise<Checkpoint> {
+	const near = recent.some(({ account }) => agrees(earlier, account));
+	return (await replayed(earlier, near ? recent : await stored(earlier).catch(() => []))).checkpoint;
+}
+
 function particlesIn(checkpoints: readonly Checkpoint[]): number {
 	return checkpoints.reduce((sum, { account }) => sum + account.belief.weight.length, 0);
 }

@@ -4,7 +4,7 @@ import { suspectedFrom } from "../domain/doubt/odd";
 import type { Belief } from "../domain/estimator/belief";
 import { isTankEvent, type Product } from "../domain/event";
 import type { Car, Tank } from "../domain/vehicle";
-import { type Checkpoint, type Prepared, preparedLog, type Replayed, replayed } from "./accounts";
+import { type Checkpoint, type Prepared, preparedLog, type Replayed, reached } from "./accounts";
 import type { Contradiction } from "./view";
 
 interface Odd extends Pick<Contradiction, "entries" | "surprises"> {
@@ -29,7 +29,7 @@ export async function oddIn(
 	const left = checkpoint.left.slice(position).filter((said) => said !== null);
 	if (!left.some(({ odd }) => odd)) return null;
 	const earlier = preparedLog(car, log.counting.slice(0, position));
-	const { belief } = (await replayed(earlier, [...recent, ...(await stored(earlier))])).checkpoint.account;
+	const { belief } = (await reached(earlier, recent, stored)).account;
 	const surprises = entries.flatMap((event, i) => {
 		const { surprise } = left[i];
 		return surprise ? [{ event, surprise }] : [];

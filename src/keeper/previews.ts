@@ -9,7 +9,7 @@ import type { FillEvent, LogEvent } from "../domain/event";
 import type { ContentRange } from "../domain/quantity";
 import { seedsFor } from "../domain/random";
 import type { Calibration, Car } from "../domain/vehicle";
-import { agrees, type Checkpoint, type Prepared, preparedLog, type Replayed, replayed } from "./accounts";
+import { type Checkpoint, type Prepared, preparedLog, type Replayed, reached } from "./accounts";
 import { mendFor } from "./mend";
 import type { DraftStop, Preview } from "./view";
 
@@ -55,16 +55,12 @@ function answersOf(
 		const counted = (event: LogEvent) =>
 			!instead.includes(event.id) && (until === null || Date.parse(event.at) <= Date.parse(until));
 		const earlier = all ? log : preparedLog(car, log.counting.filter(counted));
-		const { account } = all ? checkpoint : await reached(earlier);
+		const { account } = all ? checkpoint : await reached(earlier, recent, stored);
 		// A smaller sample than the kept one, where that is larger: it has to follow the typing.
 		const start = prepared(account.belief, size, seedsFor("preview"));
 		const { calibration } = account;
 		return { start, before: estimateOf(start, calibration?.window ?? null), calibration, counting: earlier.counting };
 	});
-	async function reached(earlier: Prepared): Promise<Checkpoint> {
-		const near = recent.some(({ account }) => agrees(earlier, account));
-		return (await replayed(earlier, near ? recent : await stored(earlier).catch(() => []))).checkpoint;
-	}
 	const pouredOnce = remembered((start: Belief, ...fills: DraftStop["fills"]) =>
 		fills.reduce<Poured>((before, fill) => poured(before, fill), { belief: start, surprise: null }),
 	);

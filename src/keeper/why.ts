@@ -4,7 +4,7 @@ import { isTankEvent, type LogEvent, type TankEvent } from "../domain/event";
 import type { Car } from "../domain/vehicle";
 import { type EvidenceFound, evidenceOf } from "../domain/why/evidence";
 import { type Why, whyOf } from "../domain/why/why";
-import { agrees, type Checkpoint, type Prepared, preparedLog, type Replayed, replayed } from "./accounts";
+import { type Checkpoint, type Prepared, preparedLog, type Replayed, reached } from "./accounts";
 
 export interface WhyAnswer extends Why {
 	/** How many events that count come before the part that was traced. */
@@ -61,9 +61,7 @@ async function beliefAt(position: number, car: Car, replay: Replayed, stored: St
 	const known = begun.get(replay);
 	if (known?.position === position) return known.belief;
 	const earlier = preparedLog(car, replay.log.counting.slice(0, position));
-	const near = replay.recent.some(({ account }) => agrees(earlier, account));
-	const { checkpoint } = await replayed(earlier, near ? replay.recent : await stored(earlier).catch(() => []));
-	const { belief } = checkpoint.account;
+	const { belief } = (await reached(earlier, replay.recent, stored)).account;
 	begun.set(replay, { position, belief });
 	return belief;
 }
