@@ -2,11 +2,10 @@ import { useEffect } from "preact/hooks";
 import type { Car } from "../../domain/vehicle";
 import type { AccountView } from "../../keeper/view";
 import { useAppState } from "../app";
-import { canShareFiles } from "../backupFile";
 import { lookAtBackups } from "../backupState";
 import { count, lastBackupWords } from "../backupWords";
-import { useBackup } from "../useBackup";
 import { AutomaticBackup } from "./AutomaticBackup";
+import { BackupButtons } from "./BackupButtons";
 import { BackupOpener } from "./BackupOpener";
 import { KeptData } from "./KeptData";
 
@@ -18,7 +17,6 @@ interface BackupCardProps {
 /** Out and in again, and what stands between the log and its loss. */
 export function BackupCard({ car, account }: BackupCardProps) {
 	const { model, state, now } = useAppState();
-	const saveBackup = useBackup(car);
 	useEffect(() => {
 		lookAtBackups(model, model, now());
 	}, [car.id, account?.count]);
@@ -38,14 +36,7 @@ export function BackupCard({ car, account }: BackupCardProps) {
 					backup made now would lack them: update the app first.
 				</p>
 			)}
-			<button type="button" class="button wide" onClick={() => saveBackup(false)}>
-				Save a backup
-			</button>
-			{canShareFiles() && (
-				<button type="button" class="button wide" onClick={() => saveBackup(true)}>
-					Send a backup
-				</button>
-			)}
+			<BackupButtons car={car} />
 			<BackupOpener label="Open a backup" />
 			<p class="small soft">
 				Opening adds what is missing here and takes nothing away. Two phones join their logs of one car the same way.

@@ -1,7 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { isoWithOffset, useAppState } from "../app";
 import type { Kept, Trouble } from "../automaticBackup";
-import { canShareFiles } from "../backupFile";
 import { notePostponed } from "../backupNotes";
 import { type BackupState, lookAtBackups } from "../backupState";
 import { missingWords, riskWords, troubleWords } from "../backupWords";
@@ -11,6 +10,7 @@ import type { State } from "../model";
 import { isAmiss } from "../notices";
 import { useBackup } from "../useBackup";
 import { AllowWriting } from "./AutomaticBackup";
+import { BackupButtons } from "./BackupButtons";
 import "./BackupReminder.css";
 
 interface BackupReminderProps {
@@ -61,7 +61,6 @@ function Line({ car, backup, entries }: ReminderProps) {
 
 function Card({ car, backup, entries }: ReminderProps) {
 	const { model, now } = useAppState();
-	const saveBackup = useBackup(car);
 	async function postpone(): Promise<void> {
 		await notePostponed(model, car.id, { at: isoWithOffset(now()), entries });
 		await lookAtBackups(model, model, now());
@@ -73,14 +72,7 @@ function Card({ car, backup, entries }: ReminderProps) {
 				{missingWords(backup.notes, entries)} {riskWords(backup.kept, isSafariEngine() && !isInstalled())}
 			</p>
 			{backup.file?.trouble && <FileTrouble file={backup.file} trouble={backup.file.trouble} />}
-			<button type="button" class="button wide" onClick={() => saveBackup(false)}>
-				Save a backup
-			</button>
-			{canShareFiles() && (
-				<button type="button" class="button wide" onClick={() => saveBackup(true)}>
-					Send a backup
-				</button>
-			)}
+			<BackupButtons car={car} />
 			<button type="button" class="button wide" onClick={postpone}>
 				Not now
 			</button>

@@ -1,0 +1,20 @@
+import type { Car } from "../../domain/vehicle";
+import { canShareFiles } from "../backupFile";
+import { useBackup } from "../useBackup";
+
+/** The two ways in which a backup leaves the app. */
+export function BackupButtons({ car }: { readonly car: Car }) {
+	const saveBackup = useBackup(car);
+	return (
+		<>
+			<button type="button" class="button wide" onClick={() => saveBackup(false)}>
+				Save a backup
+			</button>
+			{canShareFiles() && (
+				<button type="button" class="button wide" onClick={() => saveBackup(true)}>
+					Send a backup
+				</button>
+			)}
+		</>
+	);
+}
