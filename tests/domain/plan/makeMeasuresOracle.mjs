@@ -1,15 +1,6 @@
 // node tests/domain/plan/makeMeasuresOracle.mjs: brings measuresOracle.json up to date. A minute or two a scene.
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
-import { runnerImport } from "vite";
+import { keepAnswers } from "../../helpers/keepAnswers.mjs";
 
-const here = import.meta.dirname;
-const file = join(here, "measuresOracle.json");
-const { module } = await runnerImport(join(here, "measuresOracle.ts"), {
-	root: join(here, "../../.."),
-	configFile: false,
-	logLevel: "error",
-});
-const before = existsSync(file) ? JSON.parse(readFileSync(file, "utf8")) : [];
-const answers = module.answers(before, (/** @type {string} */ name) => console.log(name));
-writeFileSync(file, `${JSON.stringify(answers, null, "\t")}\n`);
+await keepAnswers(import.meta.dirname, "measuresOracle.ts", "measuresOracle.json", ({ answers }, before, say) =>
+	answers(before, say),
+);
