@@ -1,7 +1,9 @@
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import { wordsReady } from "./words/language";
+import { shellWords } from "./words/shell";
 
-/** A screen whose code loads when it is first shown. What fails to load is tried again on the next showing. */
+/** A screen whose code and words load when it is first shown. What fails to load is tried again on the next showing. */
 export function later<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
 	let loaded: ComponentType<Props> | null = null;
 	return function Later(props: Props) {
@@ -12,7 +14,8 @@ export function later<Props extends object>(load: () => Promise<ComponentType<Pr
 		useEffect(() => {
 			if (loaded) return;
 			load().then(
-				(component) => {
+				async (component) => {
+					await wordsReady();
 					loaded = component;
 					setScreen({ component });
 				},
@@ -20,10 +23,6 @@ export function later<Props extends object>(load: () => Promise<ComponentType<Pr
 			);
 		}, []);
 		if (Screen) return <Screen.component {...props} />;
-		return failed ? (
-			<p class="fault">This screen could not be loaded. Reload the app once there is a network.</p>
-		) : (
-			<p class="soft">…</p>
-		);
+		return failed ? <p class="fault">{shellWords().screenMissing}</p> : <p class="soft">…</p>;
 	};
 }

@@ -9,6 +9,8 @@ import { createModel } from "./model";
 import { addressOf } from "./scripts";
 import { troubleWords } from "./text";
 import { createToasts } from "./toasts";
+import { language, wordsReady } from "./words/language";
+import { shellWords } from "./words/shell";
 import "./styles/base.css";
 import "./styles/controls.css";
 import "./styles/frame.css";
@@ -26,16 +28,19 @@ const now = () => Date.now();
 
 // Before the first picture, or it would change its colours before the driver's eyes.
 document.documentElement.dataset.theme = model.state().settings.theme;
+document.documentElement.lang = language;
 
-const root = document.getElementById("app");
-if (root) {
+// Not awaited at the top: words may come in a file that needs this one.
+wordsReady().then(() => {
+	const root = document.getElementById("app");
+	if (!root) return;
 	render(
 		<AppContext.Provider value={{ model, toasts, now }}>
 			<Main />
 		</AppContext.Provider>,
 		root,
 	);
-}
+});
 // The tank as last seen is on the screen before the worker is even started.
 setTimeout(async () => {
 	await model.start();
@@ -50,8 +55,8 @@ import("../pwa/update")
 	.then(({ browser, watchForUpdates }) =>
 		watchForUpdates(
 			{
-				onReady: () => toasts.show("Heeltap is on this phone now and works without a network."),
-				onWaiting: (apply) => toasts.show("A new version is ready.", { label: "Restart", run: apply }, true),
+				onReady: () => toasts.show(shellWords().onThisPhone),
+				onWaiting: (apply) => toasts.show(shellWords().newVersion, { label: shellWords().restart, run: apply }, true),
 			},
 			browser(addressOf("serviceWorker")),
 		),

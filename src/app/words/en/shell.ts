@@ -1,0 +1,9 @@
+/** Around all screens. */
+export const words = {
+	screenMissing: "This screen could not be loaded. Reload the app once there is a network.",
+	onThisPhone: "Heeltap is on this phone now and works without a network.",
+	newVersion: "A new version is ready.",
+	restart: "Restart",
+};
+
+export type Words = typeof words;
