@@ -1,10 +1,13 @@
 import { useEffect, useState } from "preact/hooks";
 import { useAppState } from "./app";
 import { ToastList } from "./components/ToastList";
+import type { Failure } from "./failure";
 import { later } from "./later";
 import { isAmiss } from "./notices";
 import { parseRoute, printRoute, type Route } from "./route";
 import { TankScreen } from "./screens/Tank";
+import { shellWords } from "./words/shell";
+import { storageWords } from "./words/storage";
 
 const FillScreen = later(async () => (await import("./screens/Fill")).FillScreen);
 const PlanScreen = later(async () => (await import("./screens/Plan")).PlanScreen);
@@ -21,6 +24,7 @@ const DataLogScreen = later(async () => (await import("./screens/DataLog")).Data
 const EngineScreen = later(async () => (await import("./screens/Engine")).EngineScreen);
 const WhyScreen = later(async () => (await import("./screens/Why")).WhyScreen);
 const DoubtScreen = later(async () => (await import("./screens/Doubt")).DoubtScreen);
+const SharedScreen = later(async () => (await import("./screens/Shared")).SharedScreen);
 const Notices = later(async () => (await import("./components/Notices")).Notices);
 const SetupScreen = later(async () => (await import("./screens/Setup")).SetupScreen);
 
@@ -29,24 +33,26 @@ export function Main() {
 	const route = useRoute();
 	useTheme(state.settings.theme);
 	const { car, phase, failure } = state;
-	const setup = phase === "ready" && (route.screen === "setup" || !car);
+	// Cards and what other phones hand over need no car.
+	const carless = route.screen === "card" || route.screen === "take";
+	const setup = phase === "ready" && (route.screen === "setup" || !(car || carless));
 	return (
 		<>
 			<header class="top">
 				<div class="inner">
 					<h1>{setup ? "Heeltap" : (car?.name ?? "Heeltap")}</h1>
-					{car && isInvented(car.id) && !setup && <span class="invented">invented</span>}
+					{car && isInvented(car.id) && !setup && <span class="invented">{shellWords().invented}</span>}
 				</div>
 			</header>
 			<main class="page">
-				{failure && <Failure text={failure} />}
+				{failure && <FailureCard failure={failure} />}
 				{phase !== "opening" && isAmiss(state, now()) && <Notices />}
 				{phase === "opening" ? (
-					<p class="soft">Opening the log…</p>
+					<p class="soft">{shellWords().opening}</p>
 				) : setup ? (
 					<SetupScreen key="setup" />
 				) : (
-					car && <Screen key={`${car.id} ${printRoute(route)}`} route={route} />
+					(car || carless) && <Screen key={`${!carless && car?.id} ${printRoute(route)}`} route={route} />
 				)}
 			</main>
 			{!setup && car && <Tabs current={route.screen} />}
@@ -94,30 +100,33 @@ function Screen({ route }: { readonly route: Route }) {
 			return <DoubtScreen id={route.id} />;
 		case "why":
 			return <WhyScreen />;
+		case "card":
+		case "take":
+		case "hand":
+			return <SharedScreen {...route} />;
 		default:
 			return <TankScreen />;
 	}
 }
 
-function Failure({ text }: { readonly text: string }) {
+function FailureCard({ failure: { text, unwritten } }: { readonly failure: Failure }) {
 	return (
 		<div class="card" role="alert">
 			<p class="fault">{text}</p>
-			{/* Where nothing could be written, what was typed is on the screen alone. */}
-			{!text.includes("free some space") && (
+			{!unwritten && (
 				<button type="button" class="button" onClick={() => location.reload()}>
-					Reload the app
+					{storageWords().reload}
 				</button>
 			)}
 		</div>
 	);
 }
 
-const tabs: readonly { screen: "tank" | "fill" | "log" | "car"; label: string; icon: string }[] = [
-	{ screen: "tank", label: "Tank", icon: "M5 4v22h18V4M9 21h0M14 21h0M19 21h0M14 16h0M9 16h0M14 11h0" },
-	{ screen: "fill", label: "Fill", icon: "M14 4v20M4 14h20" },
-	{ screen: "log", label: "Log", icon: "M4 7h20M4 14h20M4 21h12" },
-	{ screen: "car", label: "Car", icon: "M4 19v-5l3-7h14l3 7v5zM8 19v3M20 19v3M4 14h20" },
+const tabs: readonly { screen: "tank" | "fill" | "log" | "car"; icon: string }[] = [
+	{ screen: "tank", icon: "M5 4v22h18V4M9 21h0M14 21h0M19 21h0M14 16h0M9 16h0M14 11h0" },
+	{ screen: "fill", icon: "M14 4v20M4 14h20" },
+	{ screen: "log", icon: "M4 7h20M4 14h20M4 21h12" },
+	{ screen: "car", icon: "M4 19v-5l3-7h14l3 7v5zM8 19v3M20 19v3M4 14h20" },
 ];
 
 const parents: Readonly<Record<string, string>> = {
@@ -134,13 +143,17 @@ const parents: Readonly<Record<string, string>> = {
 	engine: "car",
 	why: "tank",
 	doubt: "tank",
+	card: "car",
+	take: "car",
+	hand: "car",
 };
 
 function Tabs({ current }: { readonly current: string }) {
+	const { screens, tabs: labels } = shellWords();
 	return (
-		<nav class="tabs" aria-label="Screens">
+		<nav class="tabs" aria-label={screens}>
 			<ul>
-				{tabs.map(({ screen, label, icon }) => (
+				{tabs.map(({ screen, icon }) => (
 					<li key={screen}>
 						<a href={`#/${screen}`} aria-current={(parents[current] ?? current) === screen ? "page" : undefined}>
 							<svg viewBox="0 0 28 28" aria-hidden="true">
@@ -153,7 +166,7 @@ function Tabs({ current }: { readonly current: string }) {
 									stroke-linejoin="round"
 								/>
 							</svg>
-							{label}
+							{labels[screen]}
 						</a>
 					</li>
 				))}

@@ -2,6 +2,7 @@
 import { type Warning, warningsFor } from "../domain/warnings";
 import type { State } from "./model";
 import { signalWord, warningWords } from "./text";
+import { language } from "./words/language";
 
 let told: { readonly car: string | null; readonly key: string } | null = null;
 
@@ -36,9 +37,10 @@ async function notify(carName: string, warnings: readonly Warning[], calibration
 	if (typeof Notification === "undefined" || Notification.permission !== "granted") return;
 	const words = warnings.map((warning) => warningWords(warning, calibrationName));
 	const registration = await navigator.serviceWorker?.getRegistration();
-	await registration?.showNotification(`${signalWord}: ${words[0].title}`, {
+	await registration?.showNotification(`${signalWord()}: ${words[0].title}`, {
 		body: `${carName}. ${words.map(({ sure, now }) => `${sure} ${now[0]}`).join(" ")}`,
 		icon: "icon-192.png",
 		tag: "blend",
+		lang: language,
 	});
 }

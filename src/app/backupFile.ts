@@ -13,10 +13,19 @@ export function backupName(carName: string, today: string): string {
 }
 
 export function download(text: string, name: string): void {
-	const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+	saved(new Blob([text], { type: "application/json" }), `${name}.json`);
+}
+
+/** Links with words around them, as a card and codes travel in a file. */
+export function saveText(text: string, name: string): void {
+	saved(new Blob([text], { type: "text/plain" }), `${name}.txt`);
+}
+
+function saved(file: Blob, name: string): void {
+	const address = URL.createObjectURL(file);
 	const link = document.createElement("a");
 	link.href = address;
-	link.download = `${name}.json`;
+	link.download = name;
 	link.click();
 	// Some browsers fetch it only after the tap is over.
 	setTimeout(() => URL.revokeObjectURL(address), 60_000);

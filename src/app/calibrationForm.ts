@@ -6,6 +6,7 @@ import { usualBudget } from "../domain/warnings";
 import { exactPercent, exactPercentRange } from "./format";
 import { readPercent, typedPercent } from "./numberWords";
 import { parseNumber } from "./parseNumber";
+import { calibrationWords } from "./words/calibration";
 
 export interface CalibrationForm {
 	readonly name: string;
@@ -40,7 +41,8 @@ export function withMadeFor(form: CalibrationForm, madeFor: string): Calibration
 /** What a calibration without a name is called. */
 export function usualName(madeFor: string): string {
 	const typed = parseNumber(madeFor, 0, 100);
-	return typed.ok ? `Blend ${typedPercent(typed.value / 100)}` : "Blend";
+	const words = calibrationWords();
+	return typed.ok ? words.usualName(typedPercent(typed.value / 100)) : words.usualNameAlone;
 }
 
 export function readCalibration(form: CalibrationForm): Result<Omit<Calibration, "id">, CalibrationFaults> {
@@ -55,14 +57,11 @@ export function readCalibration(form: CalibrationForm): Result<Omit<Calibration,
 		});
 	}
 	if (from.value >= to.value) {
-		return err({
-			to: `The window must end above its beginning, ${exactPercent(from.value)}: raise this or lower that.`,
-		});
+		return err({ to: calibrationWords().endsTooLow(exactPercent(from.value)) });
 	}
 	if (madeFor.value < from.value || madeFor.value > to.value) {
 		const window = exactPercentRange(from.value, to.value);
-		const sentence = `The blend it is made for, ${exactPercent(madeFor.value)}, lies outside the window of ${window}: one of the three is mistyped.`;
-		return err({ madeFor: sentence });
+		return err({ madeFor: calibrationWords().outsideWindow(exactPercent(madeFor.value), window) });
 	}
 	return ok({
 		name: form.name.trim() || usualName(form.madeFor),
@@ -76,5 +75,5 @@ export const budgets: readonly Fraction[] = [0.2, 0.1, usualBudget, 0.02, 0.01].
 
 export function budgetWords(budget: number): string {
 	const one = Math.round(1 / budget);
-	return Math.abs(budget * one - 1) < 1e-6 ? `1 in ${one}` : exactPercent(budget);
+	return Math.abs(budget * one - 1) < 1e-6 ? calibrationWords().oneIn(one) : exactPercent(budget);
 }

@@ -1,5 +1,7 @@
 /** A file of the driver's choice that the app may write to again and again: Chromium 86 on computers, 132 on Android. */
 
+import { backupWords } from "./words/backup";
+
 /** No typing of the page knows these yet (WICG File System Access). */
 export interface ChosenFile extends FileSystemFileHandle {
 	queryPermission(descriptor: { mode: "readwrite" }): Promise<PermissionState>;
@@ -21,7 +23,7 @@ export function canChooseFile(): boolean {
  * soon after a tap.
  */
 export async function chooseFile(suggestedName: string): Promise<ChosenFile | null> {
-	const types = [{ description: "Heeltap log", accept: { "application/json": [".json"] } }];
+	const types = [{ description: backupWords().fileType, accept: { "application/json": [".json"] } }];
 	try {
 		return (await picker()?.({ suggestedName, types })) ?? null;
 	} catch (error) {

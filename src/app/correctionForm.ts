@@ -4,8 +4,11 @@ import { contentRange, type Fraction, fraction } from "../domain/quantity";
 import { err, ok, type Result } from "../domain/result";
 import type { VolumeUnit } from "../domain/units";
 import { exactPercent } from "./format";
-import { readNumber, readPercent, typedPercent } from "./numberWords";
+import { readPercent, readPoints, typedPercent } from "./numberWords";
 import { readOdometer, typedOdometer } from "./stopDetails";
+import { typedNumber } from "./typedNumber";
+import { entryScreenWords } from "./words/entry";
+import { numbersWords } from "./words/numbers";
 
 export type Correctable = StartEvent | LevelEvent;
 
@@ -27,7 +30,7 @@ export interface CorrectionForm {
 export type CorrectionFaults = Partial<Record<"low" | "high" | "measured" | "sd" | "gauge" | "odometer", string>>;
 
 export function correctionOf(event: Correctable, unit: VolumeUnit): CorrectionForm {
-	const limits = { vouched: "limits", low: "", high: "", measured: "", sd: "2.5" } as const;
+	const limits = { vouched: "limits", low: "", high: "", measured: "", sd: typedNumber(2.5) } as const;
 	const form = { ...limits, gauge: event.gauge ?? null, odometer: "" };
 	if (event.kind === "level") return { ...form, odometer: typedOdometer(event.odometerKm, unit) };
 	const { contents } = event;
@@ -60,7 +63,7 @@ function readLevel(
 	// Shown rounded; what was not touched stays exact.
 	const untouched = form.odometer === typedOdometer(old.odometerKm, unit);
 	const odometer = untouched ? ok(old.odometerKm ?? null) : readOdometer(form.odometer, unit);
-	if (form.gauge === null) return err({ gauge: "Say where the gauge stood, or void the note." });
+	if (form.gauge === null) return err({ gauge: entryScreenWords().form.noGauge });
 	if (!odometer.ok) return err({ odometer: odometer.error });
 	const { odometerKm: _, ...rest } = old;
 	const noted = odometer.value === null ? {} : { odometerKm: odometer.value };
@@ -70,7 +73,7 @@ function readLevel(
 function readContents(form: CorrectionForm): Result<Contents, CorrectionFaults> {
 	if (form.vouched === "measured") {
 		const measured = readPercent(form.measured, "30");
-		const sd = readNumber(form.sd, 0.1, 25, { example: "2.5", limits: "0.1 and 25 points" });
+		const sd = readPoints(form.sd);
 		if (measured.ok && sd.ok) return ok({ value: fraction(measured.value), sd: sd.value / 100 });
 		return err({ ...(measured.ok ? {} : { measured: measured.error }), ...(sd.ok ? {} : { sd: sd.error }) });
 	}
@@ -78,7 +81,6 @@ function readContents(form: CorrectionForm): Result<Contents, CorrectionFaults> 
 	const high = readPercent(form.high, "35");
 	if (!low.ok || !high.ok)
 		return err({ ...(low.ok ? {} : { low: low.error }), ...(high.ok ? {} : { high: high.error }) });
-	if (low.value > high.value)
-		return err({ high: `It must not be less than the lower limit, ${exactPercent(low.value)}: swap them.` });
+	if (low.value > high.value) return err({ high: numbersWords().swapped(exactPercent(low.value)) });
 	return ok({ range: contentRange(low.value, high.value) });
 }

@@ -9,178 +9,168 @@ import { date, distanceUnit, exactPercent, exactVolume, percent } from "./format
 import type { Remedy } from "./remedies";
 import { typedOdometer } from "./stopDetails";
 import { productName, productRange } from "./text";
+import { doubtWords } from "./words/doubt";
+import type { Thing } from "./words/en/doubt";
+import { locale } from "./words/language";
 
-const count = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
+const count = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
 
 /** What disagrees, a sentence each; at least one. */
 export function disagreements({ surprises, doubt }: Contradiction, unit: VolumeUnit): string[] {
-	if (surprises.length === 0)
-		return [
-			`Taken together, the last entries hardly fit: that nothing is wrong with them has a chance of ${weightWords(doubt.nothing)}.`,
-		];
+	if (surprises.length === 0) return [doubtWords().togetherUnlikely(weightWords(doubt.nothing))];
 	return surprises.map(({ event, surprise }) => surpriseWords(event, surprise, unit));
 }
 
 function surpriseWords(event: TankEvent, surprise: Surprise, unit: VolumeUnit): string {
+	const words = doubtWords();
 	switch (surprise.kind) {
 		case "disagrees":
-			return `${capitalized(entryName(event))} disagrees with the account: a chance of ${oneIn(surprise.chance)}.`;
+			return words.disagrees(entryName(event), oneIn(surprise.chance));
 		case "impossibleLevel":
-			return `What was said of the level on ${date(event.at)} does not fit in the tank.`;
+			return words.impossibleLevel(date(event.at));
 		case "impossibleDistance":
-			return `${odometerName(event, unit)} does not go with the fuel that was in the tank.`;
+			return words.impossibleDistance(odometerName(event, unit));
 	}
 }
 
 /** What the account does with them until it is settled, a sentence for each kind. */
 export function treatments({ surprises }: Contradiction): string[] {
-	if (surprises.length === 0) return ["The account takes every entry as it stands; nothing is left out."];
-	return [...new Set(surprises.map(({ surprise }) => treatmentOf[surprise.kind]))];
+	const { nothingLeftOut, treatments } = doubtWords();
+	if (surprises.length === 0) return [nothingLeftOut];
+	const kinds = new Set(surprises.map(({ surprise }) => surprise.kind));
+	return [...kinds].map((kind) => treatments[kind](Math.round(1 / rubbishChance)));
 }
-
-const treatmentOf: Readonly<Record<Surprise["kind"], string>> = {
-	disagrees: `The account takes one reading in ${Math.round(1 / rubbishChance)} for rubbish. It still weighs the one that disagrees, but the less it fits, the less it counts.`,
-	impossibleLevel: "What was said of the level there is left out of the account; a fill itself counts.",
-	impossibleDistance: "That odometer is left out of the account; all else in the entry counts.",
-};
 
 /** An entry's own mark among the others, in a few words. */
 export function markWords(surprise: Surprise): string {
-	switch (surprise.kind) {
-		case "disagrees":
-			return `disagrees: a chance of ${oneIn(surprise.chance)}`;
-		case "impossibleLevel":
-			return "does not fit in the tank";
-		case "impossibleDistance":
-			return "distance does not fit";
-	}
+	const { marks } = doubtWords();
+	return surprise.kind === "disagrees" ? marks.disagrees(oneIn(surprise.chance)) : marks[surprise.kind];
 }
 
 /** What may have gone wrong, as a sentence. `entries`: the one it is about is among them. */
 export function explanationWords(explanation: Explanation, entries: readonly TankEvent[], unit: VolumeUnit): string {
+	const words = doubtWords();
 	const event = entryIn(entries, explanation.event);
 	const on = date(event.at);
 	switch (explanation.kind) {
 		case "reading":
-			return `${capitalized(entryName(event))} is wrong.`;
+			return words.isWrong(entryName(event));
 		case "gauge":
-			return event.kind === "level"
-				? `${capitalized(entryName(event))} was misread or mistyped.`
-				: `The gauge noted on ${on}${gaugeOf(event)} was misread or mistyped.`;
+			return event.kind === "level" ? words.misread(entryName(event)) : words.gaugeMisread(on, gaugeOf(event));
 		case "click":
-			return `The nozzle clicked too early on ${on}, or the tank was not filled until it did.`;
+			return words.clickedEarly(on);
 		case "odometer":
-			return `${odometerName(event, unit)} is mistyped.`;
+			return words.mistyped(odometerName(event, unit));
 		case "start":
-			return `The tank did not hold at the start what was said${event.kind === "start" ? `, ${contentsOf(event)}` : ""}.`;
+			return words.startWrong(event.kind === "start" ? contentsOf(event) : null);
 		case "amount": {
 			const fill = fillIn(entries, explanation.event);
 			const [really, said] = [explanation.litres, fill.litres].map((litres) => exactVolume(litres, unit));
-			return `You poured ${really} of “${productName(fill.product)}” on ${on}, not ${said}: ${slipWords(explanation.litres / fill.litres)}.`;
+			return words.otherAmount(really, productName(fill.product), on, said, slipOf(explanation.litres / fill.litres));
 		}
 		case "product": {
 			const { litres, product } = fillIn(entries, explanation.event);
 			const [really, said] = apart(explanation.product, product);
-			return `The ${exactVolume(litres, unit)} of ${on} were ${really}, not ${said}.`;
+			return words.otherProduct(exactVolume(litres, unit), on, really, said);
 		}
 		case "exchange": {
 			const [one, other] = [explanation.event, explanation.other].map((id) => fillIn(entries, id).product);
-			return `The amounts of ${apart(one, other).join(" and ")} on ${on} were exchanged.`;
+			return words.exchanged(...apart(one, other), on);
 		}
 		case "pump":
-			return `What the pump gave as “${productName(fillIn(entries, explanation.event).product)}” on ${on} was far outside its label, or it was another hose.`;
+			return words.outsideLabel(productName(fillIn(entries, explanation.event).product), on);
 		case "missing":
-			return `A fill of “${productName(explanation.product)}” before ${event.kind === "level" ? "the gauge note" : "the stop"} of ${on} was never entered.`;
+			return words.neverEntered(productName(explanation.product), event.kind === "level" ? "level" : "stop", on);
 	}
 }
 
 /** That all entries are right. */
-export const nothingWords = "Nothing is wrong: all of them are right, and it is chance.";
+export function nothingWords(): string {
+	return doubtWords().nothingWrong;
+}
 
 /** The likeliest of all, with how likely: one sentence for the Tank screen. */
 export function likeliest({ doubt, entries }: Contradiction, unit: VolumeUnit): string {
 	const { nothing, explanations } = doubt;
 	const [first] = explanations;
-	if (!first) return "No single slip explains it.";
-	const named = nothing > first.weight ? nothingWords : explanationWords(first.explanation, entries, unit);
+	if (!first) return doubtWords().noSlipShort;
+	const named = nothing > first.weight ? nothingWords() : explanationWords(first.explanation, entries, unit);
 	return sureWords(Math.max(nothing, first.weight), named);
 }
 
 function sureWords(weight: number, sentence: string): string {
-	const how = weight >= 0.95 ? "Almost surely" : weight >= 0.8 ? "Very likely" : weight >= 0.5 ? "Probably" : "Perhaps";
-	return `${how} (${weightWords(weight)}): ${sentence}`;
+	const { sure, likely } = doubtWords();
+	const how = weight >= 0.95 ? "almost" : weight >= 0.8 ? "very" : weight >= 0.5 ? "probably" : "perhaps";
+	return likely(sure[how], weightWords(weight), sentence);
 }
 
 /** A posterior chance: percent, or one in so many where it is small. */
 export function weightWords(weight: number): string {
-	if (weight > 0.99) return `over 99\u00a0%`;
+	if (weight > 0.99) return doubtWords().over99;
 	return weight < 0.01 ? oneIn(weight) : percent(weight);
 }
 
 function oneIn(chance: number): string {
-	return chance < 1e-4 ? "less than 1 in 10,000" : `1 in ${count.format(Number((1 / chance).toPrecision(1)))}`;
+	const words = doubtWords();
+	if (chance < 1e-4) return words.lessThanOneIn(count.format(10_000));
+	return words.oneIn(count.format(Number((1 / chance).toPrecision(1))));
 }
 
 /** What a tap on a remedy's button does. */
 export function remedyLabel(remedy: Remedy, explanation: Explanation, unit: VolumeUnit): string {
+	const words = doubtWords();
 	switch (remedy.kind) {
 		case "takeBack":
-			return `Take the ${remedy.part === "entry" ? noun(remedy.event) : partNames[remedy.part]} back`;
+			return words.takeBack(remedy.part === "entry" ? thing(remedy.event) : remedy.part);
 		case "correct":
-			if (explanation.kind === "amount") return `Correct it to ${exactVolume(explanation.litres, unit)}`;
-			if (explanation.kind === "product") return `Correct it to “${productName(explanation.product)}”`;
-			return explanation.kind === "exchange" ? "Exchange the amounts" : `Correct the ${noun(remedy.event)}`;
+			if (explanation.kind === "amount") return words.correctAmount(exactVolume(explanation.litres, unit));
+			if (explanation.kind === "product") return words.correctProduct(productName(explanation.product));
+			return explanation.kind === "exchange" ? words.exchange : words.correct(thing(remedy.event));
 		case "enter":
-			return "Enter that fill";
+			return words.enterFill;
 		case "test":
-			return remedy.fill.place === undefined ? "Test the pump" : `Test the pump at ${remedy.fill.place}`;
+			return words.testPump(remedy.fill.place);
 	}
 }
 
 /** What was done, once it is. */
 export function takenBackWords({ event, part }: Extract<Remedy, { kind: "takeBack" }>): string {
-	if (part === "entry") return `The ${noun(event)} is void.`;
-	return `The ${noun(event)} counts without its ${partNames[part]}.`;
+	const { isVoid, countsWithout } = doubtWords();
+	return part === "entry" ? isVoid(thing(event)) : countsWithout(thing(event), part);
 }
 
 export function correctedWords(event: TankEvent): string {
-	return `The ${noun(event)} is corrected.`;
+	return doubtWords().isCorrected(thing(event));
 }
 
-const partNames = { gauge: "gauge", toClick: "click", odometerKm: "odometer" } as const;
-
-function noun(event: TankEvent): string {
+function thing(event: TankEvent): Thing {
 	const { kind } = event;
-	if (kind === "reading") return event.of === "pump" ? "test" : event.of === "trim" ? "fuel trim" : "reading";
-	return kind === "fill" ? "stop" : kind === "level" ? "gauge note" : "start";
+	if (kind === "reading") return event.of === "pump" ? "test" : event.of === "trim" ? "trim" : "reading";
+	return kind === "fill" ? "stop" : kind;
 }
 
 /** Which measurement would tell them apart, and what its outcome would mean. */
 export function measureAgainWords({ entries, surprises }: Contradiction): string {
+	const { measureAgain } = doubtWords();
 	const measured = entries.some((event) => event.kind === "reading" && event.of !== "pump");
-	if (measured)
-		return "Measure the tank again, best with another instrument. If it says the same, the reading is right and something else is wrong; if it says what the account says, the reading was wrong.";
+	if (measured) return measureAgain.another;
 	const level = surprises.length > 0 && surprises.every(({ surprise }) => surprise.kind !== "disagrees");
-	return level
-		? "Look at the gauge once more, and note it: where it stands now tells a wrong amount from a wrong note."
-		: "Measure the tank: its content tells most of these apart.";
+	return level ? measureAgain.gauge : measureAgain.tank;
 }
 
-export const untilSettled =
-	"Until it is settled, do not rely on the tank’s number: stay out of boost, and ask your tuner.";
-
-/** "the reading of 41 % on 12 May" */
+/** "The reading of 41 % on 12 May" */
 function entryName(event: TankEvent): string {
-	const on = `on ${date(event.at)}`;
+	const words = doubtWords();
+	const on = date(event.at);
 	switch (event.kind) {
 		case "reading":
-			return `${readingName(event)} ${on}`;
+			return readingName(event, on);
 		case "level":
-			return `the gauge note of ${percent(event.gauge)} ${on}`;
+			return words.levelNote(percent(event.gauge), on);
 		case "fill":
-			return `the fill ${on}`;
+			return words.fill(on);
 		case "start":
-			return `the start ${on}`;
+			return words.start(on);
 	}
 }
 
@@ -190,41 +180,43 @@ function contentsOf({ contents }: StartEvent): string {
 	return `${exactPercent(contents.value)} ± ${exactPercent(contents.sd)}`;
 }
 
-function readingName(event: ReadingEvent): string {
+function readingName(event: ReadingEvent, on: string): string {
+	const words = doubtWords();
+	const value = exactPercent(event.value);
 	switch (event.of) {
 		case "tank":
-			return `the reading of ${exactPercent(event.value)}`;
+			return words.tankReading(value, on);
 		case "trim":
-			return `the fuel trim of ${exactPercent(event.value)}`;
+			return words.trimReading(value, on);
 		case "pump":
-			return `the test of “${productName(event.product)}” at ${event.place}, ${exactPercent(event.value)},`;
+			return words.pumpReading(productName(event.product), event.place, value, on);
 	}
 }
 
 function odometerName(event: TankEvent, unit: VolumeUnit): string {
 	const km = "odometerKm" in event ? event.odometerKm : undefined;
-	const shown = km === undefined ? "" : `, ${typedOdometer(km, unit, 0)}\u00a0${distanceUnit(unit)},`;
-	return `The odometer of ${date(event.at)}${shown}`;
+	const shown = km === undefined ? null : `${typedOdometer(km, unit, 0)}\u00a0${distanceUnit(unit)}`;
+	return doubtWords().odometer(date(event.at), shown);
 }
 
-function gaugeOf(event: TankEvent): string {
-	return "gauge" in event && event.gauge !== undefined ? `, ${percent(event.gauge)} of the tank,` : "";
+function gaugeOf(event: TankEvent): string | null {
+	return "gauge" in event && event.gauge !== undefined ? percent(event.gauge) : null;
 }
 
 /** What slipped, by how much more was poured than was typed. */
-function slipWords(factor: number): string {
+function slipOf(factor: number): "point" | "gallons" | "litres" {
 	const near = (other: number) => Math.abs(factor / other - 1) < 0.01;
-	if (near(10) || near(0.1)) return "the decimal point slipped";
-	return factor > 1 ? "gallons were taken for litres" : "litres were taken for gallons";
+	if (near(10) || near(0.1)) return "point";
+	return factor > 1 ? "gallons" : "litres";
 }
 
 /** Two products by their names, and where these are the same, by what the labels allow. */
 function apart(one: Product, other: Product): [string, string] {
-	const names = [one, other].map(({ id, range }) => {
-		const limits = ` (${exactPercent(range[0])} to ${exactPercent(range[1])})`;
-		return `“${productName({ id, range })}”${one.id === other.id ? limits : ""}`;
-	});
-	return [names[0], names[1]];
+	const named = (product: Product) => {
+		const [low, high] = product.range.map(exactPercent);
+		return doubtWords().product(productName(product), one.id === other.id ? { low, high } : null);
+	};
+	return [named(one), named(other)];
 }
 
 function entryIn(entries: readonly TankEvent[], id: string): TankEvent {
@@ -237,8 +229,4 @@ function fillIn(entries: readonly TankEvent[], id: string): FillEvent {
 	const event = entryIn(entries, id);
 	if (event.kind !== "fill") throw new RangeError(`the entry ${JSON.stringify(id)} is no fill`);
 	return event;
-}
-
-function capitalized(words: string): string {
-	return words.charAt(0).toLocaleUpperCase() + words.slice(1);
 }

@@ -2,6 +2,8 @@
 import type { Contradiction } from "../keeper/view";
 import { ContradictionCard } from "./components/ContradictionCard";
 import type { Model } from "./model";
+import { doubtWords } from "./words/doubt";
+import { wordsReady } from "./words/language";
 
 export interface Doubted {
 	/** Number of events in the log that this is about. */
@@ -12,10 +14,10 @@ export interface Doubted {
 	readonly words: { readonly line: string; readonly more: string };
 }
 
-const words = { line: "Boost: not now", more: "The last entries contradict each other: settle that first." };
-
 /** Of the active car; null where nothing contradicts gravely: a single entry that disagrees has a warning of its own. */
 export async function doubtedIn(model: Model, count: number): Promise<Doubted | null> {
 	const contradiction = await model.contradiction(model.state().car?.id ?? "");
-	return contradiction?.grave ? { count, contradiction, Card: ContradictionCard, words } : null;
+	if (!contradiction?.grave) return null;
+	await wordsReady();
+	return { count, contradiction, Card: ContradictionCard, words: doubtWords().verdict };
 }

@@ -1,132 +1,42 @@
 /** The words of the screen about the engine: what the blend does to it. Those of the fuel system are in fuelSystemWords. */
-import type { GroupId, PropertyId } from "./screens/engine/blendProperty";
+import type { PropertyId } from "./screens/engine/blendProperty";
+import { engineWords } from "./words/engine";
+import { locale } from "./words/language";
 
-export const groupNames: Readonly<Record<GroupId, string>> = {
-	fuelling: "Mixture and fuel flow",
-	heat: "Heat and cooling",
-	knock: "Resistance to knock",
-	liquid: "The liquid itself",
-};
-
-interface PropertyWords {
-	readonly name: string;
-	/** After a comma behind the name. */
-	readonly unit: string | null;
+/** How a property's number is told. */
+interface Notation {
 	/** Behind every number; null: the unit is in the name alone. */
 	readonly sign: "%" | null;
 	readonly digits: 0 | 1 | 2 | 3;
-	readonly means: string;
-	readonly source: string;
 }
 
-export const propertyWords: Readonly<Record<PropertyId, PropertyWords>> = {
-	airFuelRatio: {
-		name: "Stoichiometric air–fuel ratio",
-		unit: "kg of air per kg of fuel",
-		sign: null,
-		digits: 1,
-		means: "So much air a kilogram of the blend burns: ethanol brings its own oxygen.",
-		source:
-			"By mass from 14.6 for gasoline (Zope et al., ACC 2011) and 9.0 for ethanol (DOE AFDC fuel properties, which has 14.7 for gasoline).",
-	},
-	lambda: {
-		name: "Lambda in open loop",
-		unit: null,
-		sign: null,
-		digits: 3,
-		means: "What the flashed calibration arrives at where nothing corrects it, as at full load. Larger is leaner.",
-		source:
-			"The lambda commanded, times the fuel this blend needs for the same air over what the calibrated one needs. The injected volume is taken as the same.",
-	},
-	injectors: {
-		name: "Injector time, against the calibrated blend",
-		unit: null,
-		sign: "%",
-		digits: 1,
-		means: "So much longer the injectors must stay open for the same air and lambda.",
-		source:
-			"Volume by the air it burns, and flow that falls with the root of the density (Bernoulli; Heywood, Internal Combustion Engine Fundamentals, ch. 7).",
-	},
-	pump: {
-		name: "Fuel volume, against the calibrated blend",
-		unit: null,
-		sign: "%",
-		digits: 1,
-		means: "So much more fuel the pump must deliver for the same air and lambda.",
-		source: "Volume by the air it burns. Scaled by heat instead, it would be up to 0.7\u00a0% less.",
-	},
-	trim: {
-		name: "Fuel trim used up",
-		unit: null,
-		sign: "%",
-		digits: 1,
-		means:
-			"So much the engine adds by itself in closed loop, as long as its trims reach. Little may be left for leaks.",
-		source:
-			"The fuel volume above. Many engines do not carry what they learned into full load (13 of 25 cars screened, CRC E-87-1).",
-	},
-	heat: {
-		name: "Heating value",
-		unit: "MJ/L",
-		sign: null,
-		digits: 1,
-		means: "Heat in a litre: with less of it the car goes less far on a tank.",
-		source:
-			"Lower heating values by mass, 43.44 and 26.95\u00a0MJ/kg (DOE AFDC fuel properties), times the density. Shaded: gasolines of 0.720 to 0.775\u00a0kg/L (EN 228, from memory).",
-	},
-	cooling: {
-		name: "Heat of vaporisation",
-		unit: "kJ per kg of stoichiometric mixture",
-		sign: null,
-		digits: 1,
-		means:
-			"Heat that the fuel takes from the charge as it evaporates: more cools the charge, and makes a cold start harder.",
-		source:
-			"By mass from 350\u00a0kJ/kg for gasoline and 921 for ethanol (DOE AFDC fuel properties), over the mixture’s mass. Shaded: gasolines of 325 to 375\u00a0kJ/kg, as NREL measured (OSTI 1242469).",
-	},
-	ron: {
-		name: "Octane, RON",
-		unit: null,
-		sign: null,
-		digits: 1,
-		means: "Resistance to knock in the milder test. Most of the gain comes with the first 40\u00a0% of ethanol.",
-		source:
-			"Molar-linear rule (Anderson et al., Energy & Fuels 24, 2010, 6576) for a gasoline of RON 95, the least of EN 228, and 109 for ethanol. Shaded: up to what two research gasolines of RON 94 and 96 had beyond it (doi 10.1021/acs.energyfuels.8b00556). Paraffinic gasolines gain more.",
-	},
-	mon: {
-		name: "Octane, MON",
-		unit: null,
-		sign: null,
-		digits: 1,
-		means: "Resistance to knock in the harsher test, hotter and faster. Ethanol gains less there.",
-		source:
-			"Molar-linear rule (Anderson et al., Energy & Fuels 24, 2010, 6576) for a gasoline of MON 85, the least of EN 228, and 90 for ethanol. Shaded: up to what two research gasolines had beyond it (doi 10.1021/acs.energyfuels.8b00556).",
-	},
-	density: {
-		name: "Density",
-		unit: "kg/L",
-		sign: null,
-		digits: 3,
-		means: "What a litre weighs: a denser blend flows a little slower through the same injector.",
-		source:
-			"By volume from 0.745 for gasoline and 0.789 for ethanol at 20\u00a0°C. Shaded: gasolines of 0.720 to 0.775\u00a0kg/L (EN 228, from memory).",
-	},
-	vapourPressure: {
-		name: "Vapour pressure at 37.8\u00a0°C",
-		unit: "kPa",
-		sign: null,
-		digits: 0,
-		means:
-			"How easily it evaporates: a little ethanol raises it, much of it lowers it, and a cold engine starts worse.",
-		source:
-			"Wilson’s equation for gasoline taken as one substance (Pumphrey et al., Fuel 79, 2000, 1405), fitted to Directive 98/70/EC, annex III, and EPA MOVES; for a summer gasoline of 60\u00a0kPa. Shaded: gasolines of 48 to 90\u00a0kPa, summer to winter.",
-	},
+const change: Notation = { sign: "%", digits: 1 };
+const tenths: Notation = { sign: null, digits: 1 };
+const thousandths: Notation = { sign: null, digits: 3 };
+
+const notations: Readonly<Record<PropertyId, Notation>> = {
+	airFuelRatio: tenths,
+	lambda: thousandths,
+	injectors: change,
+	pump: change,
+	trim: change,
+	heat: tenths,
+	cooling: tenths,
+	ron: tenths,
+	mon: tenths,
+	density: thousandths,
+	vapourPressure: { sign: null, digits: 0 },
 };
+
+/** Whether a range of it is told in words, and may break. */
+export function hasSign(id: PropertyId): boolean {
+	return notations[id].sign !== null;
+}
 
 const formats = [false, true].map((signed) =>
 	[0, 1, 2, 3].map(
 		(digits) =>
-			new Intl.NumberFormat(undefined, {
+			new Intl.NumberFormat(locale, {
 				minimumFractionDigits: digits,
 				maximumFractionDigits: digits,
 				signDisplay: signed ? "exceptZero" : "auto",
@@ -135,12 +45,12 @@ const formats = [false, true].map((signed) =>
 );
 
 function bare(id: PropertyId, value: number): string {
-	const { sign, digits } = propertyWords[id];
+	const { sign, digits } = notations[id];
 	const text = sign === "%" ? formats[1][digits].format(value * 100) : formats[0][digits].format(value);
 	return text.replace("-", "−");
 }
 
-const suffix = (id: PropertyId) => (propertyWords[id].sign === "%" ? "\u00a0%" : "");
+const suffix = (id: PropertyId) => (notations[id].sign === "%" ? "\u00a0%" : "");
 
 /** A value of a property, with its sign behind it where that is a percent sign. */
 export function propertyValue(id: PropertyId, value: number): string {
@@ -150,14 +60,14 @@ export function propertyValue(id: PropertyId, value: number): string {
 /** Its range; null where both ends print alike. */
 export function propertyRange(id: PropertyId, low: number, high: number): string | null {
 	const [from, to] = [bare(id, low), bare(id, high)];
-	const between = propertyWords[id].sign === null ? "–" : " to ";
-	return from === to ? null : `${from}${between}${to}${suffix(id)}`;
+	if (from === to) return null;
+	return hasSign(id) ? `${engineWords().signedRange(from, to)}${suffix(id)}` : `${from}–${to}`;
 }
 
 /** Name and unit. */
 export function propertyTitle(id: PropertyId): string {
-	const { name, unit } = propertyWords[id];
-	return unit === null ? name : `${name}, ${unit}`;
+	const { name, unit } = engineWords().properties[id];
+	return unit === "" ? name : `${name}, ${unit}`;
 }
 
 /** For whoever cannot see the curve. */
@@ -166,7 +76,8 @@ export function curveWords(
 	ends: readonly [none: number, pure: number],
 	tank: { readonly low: string; readonly high: string } | null,
 ): string {
+	const { properties, curve, band } = engineWords();
 	const [none, pure] = ends.map((value) => propertyValue(id, value));
-	const band = tank ? ` The tank’s range, ${tank.low} to ${tank.high}, is drawn as a band.` : "";
-	return `${propertyWords[id].name} over the ethanol content, from ${none} without any to ${pure} of pure ethanol.${band}`;
+	const told = curve(properties[id].name, none, pure);
+	return tank ? `${told} ${band(tank.low, tank.high)}` : told;
 }

@@ -8,26 +8,30 @@ import { fillsIn, type LogItem, type ToldEvent } from "./logView";
 import { unitPrice } from "./money";
 import { typedOdometer } from "./stopDetails";
 import { productName, productRange } from "./text";
+import { entryScreenWords } from "./words/entry";
+import { locale } from "./words/language";
+import { methodsWords } from "./words/methods";
 
 export interface Fact {
 	readonly term: string;
 	readonly is: string;
 }
 
-const exact = new Intl.NumberFormat(undefined, { maximumFractionDigits: 9 });
+const exact = new Intl.NumberFormat(locale, { maximumFractionDigits: 9 });
 
 /** What the whole entry says; of a stop, what its fills share. */
 export function factsOf(item: LogItem, car: Car, unit: VolumeUnit): Fact[] {
 	const [event] = item.events;
+	const words = entryScreenWords().facts;
 	const fills = fillsIn(item);
-	if (fills.length === 0) return [{ term: "When", is: dateTime(item.at) }, ...factsOfOne(event, car, unit)];
+	if (fills.length === 0) return [{ term: words.when, is: dateTime(item.at) }, ...factsOfOne(event, car, unit)];
 	const place = fills.find((fill) => fill.place !== undefined)?.place;
 	const gauge = fills.find((fill) => fill.gauge !== undefined)?.gauge;
 	const km = fills.find((fill) => fill.odometerKm !== undefined)?.odometerKm;
 	return [
-		{ term: "When", is: dateTime(item.at) },
-		{ term: "Place", is: place ?? "not named" },
-		{ term: "Gauge before", is: gauge === undefined ? "not looked" : gaugeShare(gauge) },
+		{ term: words.when, is: dateTime(item.at) },
+		{ term: words.place, is: place ?? words.notNamed },
+		{ term: words.gaugeBefore, is: gaugeShare(gauge) },
 		...odometer(km, unit),
 	];
 }
@@ -35,42 +39,49 @@ export function factsOf(item: LogItem, car: Car, unit: VolumeUnit): Fact[] {
 /** What one fill of a stop says; `currency`: ISO 4217, where the car has one. */
 export function factsOfFill(fill: FillEvent, unit: VolumeUnit, currency: string | undefined): Fact[] {
 	const { pricePerLitre } = fill;
+	const words = entryScreenWords().facts;
 	return [
-		{ term: "Displayed", is: displayed(fill.litres, unit) },
-		{ term: "Label allows", is: productRange(fill.product) },
-		...(pricePerLitre === undefined ? [] : [{ term: "Price", is: unitPrice(pricePerLitre, unit, currency) }]),
-		...(fill.toClick ? [{ term: "Filled", is: "to the nozzle’s first click" }] : []),
+		{ term: words.displayed, is: displayed(fill.litres, unit) },
+		{ term: words.labelAllows, is: productRange(fill.product) },
+		...(pricePerLitre === undefined ? [] : [{ term: words.price, is: unitPrice(pricePerLitre, unit, currency) }]),
+		...(fill.toClick ? [{ term: words.filled, is: words.toClick }] : []),
 	];
 }
 
 function factsOfOne(event: ToldEvent, car: Car, unit: VolumeUnit): Fact[] {
+	const words = entryScreenWords().facts;
 	switch (event.kind) {
 		case "start": {
 			const { contents, gauge } = event;
 			return [
-				"range" in contents
-					? { term: "In the tank", is: `${productRange({ id: "", range: contents.range })} ethanol` }
-					: { term: "In the tank", is: `${plusMinus(contents.value, contents.sd)} ethanol` },
-				{ term: "Gauge", is: gauge === undefined ? "not looked" : gaugeShare(gauge) },
+				{
+					term: words.inTank,
+					is: words.ethanol(
+						"range" in contents
+							? productRange({ id: "", range: contents.range })
+							: plusMinus(contents.value, contents.sd),
+					),
+				},
+				{ term: words.gauge, is: gaugeShare(gauge) },
 			];
 		}
 		case "level":
-			return [{ term: "Gauge", is: gaugeShare(event.gauge) }, ...odometer(event.odometerKm, unit)];
+			return [{ term: words.gauge, is: gaugeShare(event.gauge) }, ...odometer(event.odometerKm, unit)];
 		case "reading":
 			return [
-				{ term: "Measured", is: plusMinus(event.value, event.sd) },
-				...(event.method ? [{ term: "How", is: event.method }] : []),
-				...(event.of === "trim" ? [{ term: "On a calibration for", is: exactPercent(event.calibratedFor) }] : []),
+				{ term: words.measured, is: plusMinus(event.value, event.sd) },
+				...(event.method ? [{ term: words.how, is: methodsWords().told(event.method) }] : []),
+				...(event.of === "trim" ? [{ term: words.onCalibration, is: exactPercent(event.calibratedFor) }] : []),
 				...(event.of === "pump"
 					? [
-							{ term: "Fuel", is: `${productName(event.product)} (label: ${productRange(event.product)})` },
-							{ term: "Place", is: event.place },
+							{ term: words.fuel, is: words.labelled(productName(event.product), productRange(event.product)) },
+							{ term: words.place, is: event.place },
 						]
 					: []),
 			];
 		case "calibration": {
 			const calibration = car.calibrations.find(({ id }) => id === event.calibration);
-			return calibration ? factsOfCalibration(calibration) : [{ term: "Calibration", is: event.calibration }];
+			return calibration ? factsOfCalibration(calibration) : [{ term: words.calibration, is: event.calibration }];
 		}
 		case "fill":
 			return [];
@@ -79,11 +90,12 @@ function factsOfOne(event: ToldEvent, car: Car, unit: VolumeUnit): Fact[] {
 
 export function factsOfCalibration(calibration: Calibration): Fact[] {
 	const { lean, knock } = budgetsOf(calibration);
+	const words = entryScreenWords().facts;
 	return [
-		{ term: "Calibration", is: calibration.name },
-		{ term: "Made for", is: exactPercent(calibration.calibratedFor) },
-		{ term: "Window", is: exactPercentRange(...calibration.window) },
-		{ term: "Accepted chance", is: `above: ${inTwenty(lean)}, below: ${inTwenty(knock)}` },
+		{ term: words.calibration, is: calibration.name },
+		{ term: words.madeFor, is: exactPercent(calibration.calibratedFor) },
+		{ term: words.window, is: exactPercentRange(...calibration.window) },
+		{ term: words.accepted, is: words.acceptedChances(inTwenty(lean), inTwenty(knock)) },
 	];
 }
 
@@ -91,7 +103,7 @@ export function factsOfCalibration(calibration: Calibration): Fact[] {
 function displayed(litres: number, unit: VolumeUnit): string {
 	const shown = exactVolume(litres, unit);
 	const tellsAll = unit === "L" && Math.round(litres * 1000) / 1000 === litres;
-	return tellsAll ? shown : `${shown} (exactly ${exact.format(litres)}\u00a0L)`;
+	return tellsAll ? shown : entryScreenWords().facts.exactly(shown, `${exact.format(litres)}\u00a0L`);
 }
 
 function plusMinus(value: number, sd: number): string {
@@ -99,9 +111,11 @@ function plusMinus(value: number, sd: number): string {
 }
 
 function odometer(km: number | undefined, unit: VolumeUnit): Fact[] {
-	return km === undefined ? [] : [{ term: "Odometer", is: `${typedOdometer(km, unit)}\u00a0${distanceUnit(unit)}` }];
+	if (km === undefined) return [];
+	return [{ term: entryScreenWords().facts.odometer, is: `${typedOdometer(km, unit)}\u00a0${distanceUnit(unit)}` }];
 }
 
-function gaugeShare(gauge: number): string {
-	return `${exactPercent(gauge)} of the tank`;
+function gaugeShare(gauge: number | undefined): string {
+	const words = entryScreenWords().facts;
+	return gauge === undefined ? words.notLooked : words.ofTank(exactPercent(gauge));
 }

@@ -3,42 +3,52 @@ import type { FillEvent, TankEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import { exactPercent, exactVolume, percent } from "./format";
 import { productName, productRange } from "./text";
+import { eventsWords } from "./words/events";
+import { methodsWords } from "./words/methods";
 
 /** One event in a line; the fills of its stop are told together. */
 export function eventWords(event: TankEvent, together: readonly FillEvent[], unit: VolumeUnit): string {
+	const words = eventsWords();
 	switch (event.kind) {
 		case "fill":
 			return stopWords(together.length > 0 ? together : [event], unit);
 		case "start": {
 			const { contents } = event;
-			const what =
+			return words.began(
 				"range" in contents
 					? productRange({ id: "", range: contents.range })
-					: `${exactPercent(contents.value)} ± ${exactPercent(contents.sd)}`;
-			return `the account began with ${what} ethanol in the tank`;
+					: `${exactPercent(contents.value)} ± ${exactPercent(contents.sd)}`,
+			);
 		}
 		case "level":
-			return `the gauge was noted at ${percent(event.gauge)}`;
+			return words.gaugeNoted(percent(event.gauge));
 		case "reading":
 			return readingWords(event);
 	}
 }
 
+/** The same where it stands alone. */
+export function eventSentence(event: TankEvent, together: readonly FillEvent[], unit: VolumeUnit): string {
+	return eventsWords().alone(eventWords(event, together, unit));
+}
+
 function readingWords(event: Extract<TankEvent, { kind: "reading" }>): string {
-	const by = event.method ? ` by ${event.method}` : "";
+	const words = eventsWords();
+	const value = exactPercent(event.value);
+	const by = event.method && methodsWords().told(event.method);
 	switch (event.of) {
 		case "tank":
-			return `the tank was measured${by}: ${exactPercent(event.value)}`;
+			return words.tankMeasured(value, by);
 		case "pump":
-			return `“${productName(event.product)}” at ${event.place} was measured${by}: ${exactPercent(event.value)}`;
+			return words.pumpMeasured(productName(event.product), event.place, value, by);
 		case "trim":
-			return `fuel trim${by}: ${exactPercent(event.value)} on a calibration for ${exactPercent(event.calibratedFor)}`;
+			return words.trim(value, exactPercent(event.calibratedFor), by);
 	}
 }
 
 function stopWords(fills: readonly FillEvent[], unit: VolumeUnit): string {
-	const parts = fills.map((fill) => `${exactVolume(fill.litres, unit)} of “${productName(fill.product)}”`);
+	const words = eventsWords();
+	const poured = fills.map((fill) => words.poured(exactVolume(fill.litres, unit), productName(fill.product)));
 	const place = fills.find((fill) => fill.place !== undefined)?.place;
-	const click = fills.at(-1)?.toClick ? ", filled to the click" : "";
-	return `${parts.join(" and ")}${place === undefined ? "" : ` at ${place}`}${click}`;
+	return words.stop(poured, place, fills.at(-1)?.toClick === true);
 }

@@ -11,6 +11,7 @@ import { isoWithOffset } from "./app";
 import type { FillPlan } from "./fillPlan";
 import { type NumberFault, parseNumber } from "./parseNumber";
 import { odometerIn, priceIn, readOdometer, readPrice, typedOdometer, typedPrice } from "./stopDetails";
+import { typedNumber } from "./typedNumber";
 
 export interface DraftPour {
 	/** Becomes the event's id, so that what is shown before saving is what is shown after. */
@@ -97,7 +98,7 @@ export function draftOf(fills: readonly FillEvent[], unit: VolumeUnit, newId: ()
 
 /** An amount as a person would type it. */
 export function typedAmount(litres: number, unit: VolumeUnit): string {
-	return String(Math.round(fromLitres(litres, unit) * 1000) / 1000);
+	return typedNumber(Math.round(fromLitres(litres, unit) * 1000) / 1000);
 }
 
 /** A stored draft, if that is what it is. Older ones knew no price, odometer and plan. */

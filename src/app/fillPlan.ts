@@ -7,6 +7,7 @@ import type { PlanAnswer, PlanAsk } from "../keeper/view";
 import { type Arrival, type ArrivalPart, arrivalOf, changedSince } from "./arrival";
 import { type DraftPour, emptyPour, type FillDraft, typedAmount } from "./fillDraft";
 import { readPrice, typedPrice } from "./stopDetails";
+import { typedNumber } from "./typedNumber";
 
 export interface FillPlan {
 	readonly offers: readonly Offer[];
@@ -134,7 +135,7 @@ export function asPlanned(draft: FillDraft): FillDraft {
 
 /** As a person would type it; what comes with the click is not known closer than a tenth. */
 export function plannedAmount({ litres: amount, toClick }: PlannedPour, unit: VolumeUnit): string {
-	return toClick ? String(Number(fromLitres(amount, unit).toFixed(1))) : typedAmount(amount, unit);
+	return toClick ? typedNumber(Number(fromLitres(amount, unit).toFixed(1))) : typedAmount(amount, unit);
 }
 
 /** What to ask about the rest of a plan, or why nothing is left to ask. `poured`: all fills of the stop so far. */

@@ -1,10 +1,12 @@
 /** Numbers and times for reading, rounded to what is known. */
 import type { VolumeUnit } from "../domain/units";
 import { fromLitres } from "../domain/units";
+import { formatWords } from "./words/format";
+import { locale } from "./words/language";
 
-const whole = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
-const tenth = new Intl.NumberFormat(undefined, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
-const typed = new Intl.NumberFormat(undefined, { maximumFractionDigits: 3 });
+const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+const tenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const typed = new Intl.NumberFormat(locale, { maximumFractionDigits: 3 });
 
 /** Number and unit stay on one line. */
 const space = "\u00a0";
@@ -55,7 +57,7 @@ export function fromKm(km: number, unit: VolumeUnit): number {
 /** "3 to 10 km", or whole miles; both ends in km. */
 export function distanceRange(low: number, high: number, unit: VolumeUnit): string {
 	const shown = (km: number) => whole.format(fromKm(km, unit));
-	return `${shown(low)} to ${shown(high)}${space}${distanceUnit(unit)}`;
+	return `${formatWords().fromTo(shown(low), shown(high))}${space}${distanceUnit(unit)}`;
 }
 
 /** As typed at the pump, up to three decimals. */
@@ -66,12 +68,13 @@ export function exactVolume(litres: number, unit: VolumeUnit): string {
 /** A chance as so many in twenty, the way the dots show it. */
 export function inTwenty(chance: number): string {
 	const count = Math.round(chance * 20);
-	if (count === 0) return chance > 0.005 ? "fewer than 1 in 20" : "almost none";
-	return count === 20 && chance < 0.995 ? "more than 19 in 20" : `${whole.format(count)} in 20`;
+	const words = formatWords();
+	if (count === 0) return chance > 0.005 ? words.fewerThanOne : words.almostNone;
+	return count === 20 && chance < 0.995 ? words.moreThanNineteen : words.inTwenty(whole.format(count));
 }
 
-const day = new Intl.DateTimeFormat(undefined, { dateStyle: "medium" });
-const dayAndTime = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
+const day = new Intl.DateTimeFormat(locale, { dateStyle: "medium" });
+const dayAndTime = new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short" });
 
 export function date(iso: string): string {
 	return day.format(Date.parse(iso));
@@ -86,6 +89,7 @@ export function ago(iso: string, now: number): string {
 	const midnight = (instant: number) => new Date(instant).setHours(0, 0, 0, 0);
 	// Rounded: two days of the year are an hour longer or shorter.
 	const days = Math.round((midnight(now) - midnight(Date.parse(iso))) / 86_400_000);
-	if (days <= 0) return now - Date.parse(iso) < 3_600_000 ? "within the last hour" : "today";
-	return days === 1 ? "a day ago" : days < 14 ? `${days} days ago` : date(iso);
+	const words = formatWords();
+	if (days <= 0) return now - Date.parse(iso) < 3_600_000 ? words.withinTheHour : words.today;
+	return days === 1 ? words.aDayAgo : days < 14 ? words.daysAgo(days) : date(iso);
 }

@@ -4,6 +4,9 @@ import { err, ok, type Result } from "../domain/result";
 import { type ChosenUnits, type UnitKind, unitSize } from "./fuelSystemUnits";
 import { readNumber } from "./numberWords";
 import { parseNumber } from "./parseNumber";
+import { typedNumber } from "./typedNumber";
+import { fuelSystemWords } from "./words/fuelSystem";
+import { numbersWords } from "./words/numbers";
 
 export type NumberName = Exclude<keyof FuelSystem, "spreads">;
 export type SpreadName = keyof Spreads;
@@ -79,7 +82,12 @@ function sizeOf(name: FieldName, units: ChosenUnits): number {
 
 /** A number of the core as one would type it, to five digits. */
 export function typedField(name: FieldName, value: number, units: ChosenUnits): string {
-	return String(Number((value / sizeOf(name, units)).toPrecision(5)));
+	return typedNumber(inFieldUnit(name, value, units));
+}
+
+/** A number of the core in the unit that its field is shown in, to five digits. */
+export function inFieldUnit(name: FieldName, value: number, units: ChosenUnits): number {
+	return Number((value / sizeOf(name, units)).toPrecision(5));
 }
 
 export function fuelSystemFormOf(system: FuelSystem, units: ChosenUnits): FuelSystemForm {
@@ -142,9 +150,9 @@ export function readFuelSystem(form: FuelSystemForm, stored: FuelSystem): Result
 		else numbers[name] = read.value;
 	}
 	const { commandedLambda: commanded, leanestLambda: leanest, injectorCount: count } = numbers;
-	if (count !== undefined && !Number.isInteger(count)) faults.injectorCount = "Count them: a whole number, such as 4.";
+	if (count !== undefined && !Number.isInteger(count)) faults.injectorCount = fuelSystemWords().notWhole;
 	if (commanded !== undefined && leanest !== undefined && leanest < commanded) {
-		faults.leanestLambda = `It must not be less than the lambda commanded, ${commanded}: the larger number is the leaner one.`;
+		faults.leanestLambda = fuelSystemWords().leanerThanLeanest(typedNumber(commanded));
 	}
 	if (Object.keys(faults).length > 0) return err(faults);
 	return ok(Object.keys(spreads).length > 0 ? { ...numbers, spreads } : numbers);
@@ -162,15 +170,14 @@ function readField(
 	if (stored !== undefined && typed === typedField(name, stored, units)) return ok(stored);
 	const { least, most, example, unit } = fields[name];
 	const size = sizeOf(name, units);
-	const limits = `${typedField(name, least, units)} and ${typedField(name, most, units)}`;
+	const limits = numbersWords().limits(typedField(name, least, units), typedField(name, most, units));
 	const suffix = unitOfField(name, units);
 	const read = readNumber(typed, least / size, most / size, {
-		example: typedField(name, example, units),
+		example: String(inFieldUnit(name, example, units)),
 		limits: suffix === null ? limits : `${limits}\u00a0${suffix}`,
+		inUnit: unit !== null && unit !== "%",
 	});
-	if (read.ok) return ok(read.value * size);
-	const both = unit !== null && unit !== "%";
-	return err(both ? read.error.replace("check the number", "check the number and the unit") : read.error);
+	return read.ok ? ok(read.value * size) : read;
 }
 
 /** What to store: the card as read, with whatever a newer version of the app has put into the old one; null: nothing. */

@@ -5,6 +5,7 @@ import type { Figures } from "../keeper/view";
 import { type Side, sideOf } from "./components/dotLayout";
 import { date, percent } from "./format";
 import type { LogItem } from "./logView";
+import { logScreenWords } from "./words/log";
 
 /** What was believed after one entry; it holds until the next. */
 export interface HistoryPoint {
@@ -112,40 +113,28 @@ function monthsBefore(now: number, months: number): number {
 
 /** What the chart says, in a sentence or two. */
 export function findingOf(shown: Shown): string {
-	const { points, held } = shown;
-	const when = `${spanWords(shown)}, ${dateAt(shown.from)} to ${dateAt(shown.to)}:`;
-	if (points.length === 0)
-		return held
-			? `${when} no entries, so the content stayed at about ${percent(held.figures.median)}.`
-			: `${when} no entries.`;
+	const { span, stops, points, held } = shown;
+	const words = logScreenWords();
+	const told = span === "stops" && stops < stopsShown ? "all" : span;
+	const finding = (said: string) => words.finding(told, dateAt(shown.from), dateAt(shown.to), said);
+	if (points.length === 0) return finding(held ? words.stayed(percent(held.figures.median)) : words.noEntries);
 	const medians = points.map(({ figures }) => figures.median);
 	const latest = percent(medians[medians.length - 1]);
-	const low = Math.min(...medians);
-	const high = Math.max(...medians);
-	const range =
-		percent(low) === percent(high)
-			? `the most likely content is about ${latest}.`
-			: `the most likely content lies between ${percent(low)} and ${percent(high)}, at the end about ${latest}.`;
-	return `${when} ${range}${insideWords(points)}`;
+	const low = percent(Math.min(...medians));
+	const high = percent(Math.max(...medians));
+	const range = low === high ? words.likely(latest) : words.likelyBetween(low, high, latest);
+	const inside = insideWords(points);
+	return finding(inside === null ? range : `${range} ${inside}`);
 }
 
-function spanWords({ span, stops }: Shown): string {
-	if (span === "months") return `The last ${monthsShown} months`;
-	return span === "all" || stops < stopsShown ? "The whole log" : `The last ${stopsShown} stops`;
-}
-
-function insideWords(points: readonly HistoryPoint[]): string {
+function insideWords(points: readonly HistoryPoint[]): string | null {
 	const held = points.filter(({ window }) => window !== null);
 	const count = (side: Side) => held.filter((point) => point.side === side).length;
-	if (held.length === 0) return "";
-	const entries = held.length === 1 ? "entry" : "entries";
-	const outside = [
-		...(count("above") > 0 ? [`${count("above")} above it`] : []),
-		...(count("below") > 0 ? [`${count("below")} below it`] : []),
-	];
-	if (outside.length === 0)
-		return ` ${held.length === 1 ? "It lies" : `All ${held.length} entries lie`} inside the window.`;
-	return ` ${count("inside")} of ${held.length} ${entries} inside the window, ${outside.join(", ")}.`;
+	if (held.length === 0) return null;
+	const words = logScreenWords();
+	return count("inside") === held.length
+		? words.allInside(held.length)
+		: words.someInside(count("inside"), held.length, count("above"), count("below"));
 }
 
 function dateAt(at: number): string {

@@ -7,17 +7,17 @@ import { keeperInWorker } from "./keeperPort";
 import { seenOnThisDevice } from "./lastSeen";
 import { createModel } from "./model";
 import { addressOf } from "./scripts";
-import { troubleWords } from "./text";
 import { createToasts } from "./toasts";
 import { language, wordsReady } from "./words/language";
 import { shellWords } from "./words/shell";
+import { storageWords } from "./words/storage";
 import "./styles/base.css";
 import "./styles/controls.css";
 import "./styles/frame.css";
 
 const toasts = createToasts();
 const report = (error: unknown) => globalThis.reportError?.(error);
-const keeper = keeperInWorker((trouble) => toasts.show(troubleWords[trouble], undefined, true));
+const keeper = keeperInWorker((trouble) => toasts.show(storageWords()[trouble], undefined, true));
 const model = createModel(
 	keeper,
 	() => crypto.randomUUID(),

@@ -1,7 +1,9 @@
 /** The table of mixes as a drawing: laid out once, drawn on the screen, on paper and on a canvas. */
 import type { MixCell, MixTable, MixVerdict } from "../domain/plan/mixTable";
 import { fromLitres, litresPer, type VolumeUnit } from "../domain/units";
-import { cellWords, hardlyFits, mayClick, mixCaution, verdictNames } from "./mixWords";
+import { cellWords } from "./mixWords";
+import { locale } from "./words/language";
+import { mixesWords } from "./words/mixes";
 
 export type Item =
 	| {
@@ -74,11 +76,12 @@ const mostlyFits = 0.5;
 export function gridPicture(told: Told, paper: Paper, top = 0): Picture {
 	const { table, names, unit } = told;
 	const { text } = paper;
-	const amount = new Intl.NumberFormat(undefined, { maximumFractionDigits: 2 });
+	const words = mixesWords();
+	const amount = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
 	const shown = (litres: number) => amount.format(fromLitres(litres, unit));
 	const [tints, items]: [Item[], Item[]] = [[], []];
-	const write = (x: number, y: number, words: string, anchor: "start" | "middle" | "end", bold = false) => {
-		items.push({ kind: "text", x, y, text: words, size: text, anchor, bold });
+	const write = (x: number, y: number, said: string, anchor: "start" | "middle" | "end", bold = false) => {
+		items.push({ kind: "text", x, y, text: said, size: text, anchor, bold });
 	};
 
 	const head = Math.max(...table.rows.map(({ first }) => shown(first).length)) * text * letter + text;
@@ -89,7 +92,7 @@ export function gridPicture(told: Told, paper: Paper, top = 0): Picture {
 	const middle = (column: number) => head + pitch * (column + 0.5);
 
 	let y = top;
-	const titles = [`↓ ${unit} of ${names[0]}`, `→ then ${unit} of ${names[1]}`];
+	const titles = [words.rows(unit, names[0]), words.columns(unit, names[1])];
 	for (const line of titles.flatMap((title) => wrapped(title, width, text * 1.1))) {
 		y += text * lineHeight;
 		write(0, y, line, "start", true);
@@ -98,7 +101,7 @@ export function gridPicture(told: Told, paper: Paper, top = 0): Picture {
 	const headTop = y;
 	y += text * 1.2;
 	for (const [i, column] of columns.entries()) write(middle(i), y, shown(table.grid.second[column]), "middle", true);
-	write(middle(columns.length), y, "click", "middle", true);
+	write(middle(columns.length), y, words.click, "middle", true);
 	y += text * 0.6;
 	items.push({ kind: "line", x1: 0, x2: width, y1: y, y2: y, strong: true });
 
@@ -147,20 +150,18 @@ export function sheetPicture(told: Told, heading: string, lines: readonly string
 	const grid = gridPicture(told, { width: inner, text }, y);
 	items.push(...grid.items.map((item) => moved(item, margin)));
 	y = grid.height + text * 0.6;
-	for (const [verdict, words] of told.table.rows.some(judged) ? signs : []) {
+	const { verdicts, notes, caution } = mixesWords();
+	for (const verdict of told.table.rows.some(judged) ? signs : []) {
 		items.push({ kind: "mark", x: margin + text * 0.6, y: y + text, size: text, verdict });
-		write(words, text, false, margin + text * 1.8);
+		write(verdicts[verdict], text, false, margin + text * 1.8);
 	}
 	write(notes, text, false);
 	y += text * 0.3;
-	write(mixCaution, text, true);
+	write(caution, text, true);
 	return { width, height: y + margin, items };
 }
 
-export const signs = Object.entries(verdictNames) as readonly [MixVerdict, string][];
-
-/** What the other signs of a cell mean. */
-export const notes = `Numbers: percent of ethanol in the tank afterwards, 9 in 10. Click: filled until the nozzle clicks, with what then goes in. –: ${hardlyFits}. *: ${mayClick}.`;
+export const signs: readonly MixVerdict[] = ["inside", "lean", "knock"];
 
 export function judged({ cells, toClick }: MixTable["rows"][number]): boolean {
 	return [...cells, toClick].some(({ mix }) => mix?.judged);

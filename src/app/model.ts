@@ -1,11 +1,14 @@
 /** The app's state: what the keeper says, held for the screens, and the few things that can be done. */
 import { useEffect, useState } from "preact/hooks";
 import { countingEvents, type FillEvent, type LogEvent } from "../domain/event";
+import type { Result } from "../domain/result";
 import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
 import type { Damage } from "../keeper/care";
+import type { Handed } from "../keeper/handOver";
 import type { AccountView, DraftStop, PlanAnswer, PlanAsk, Preview, TankNow } from "../keeper/view";
 import type { BackupState } from "./backupState";
+import { type Failure, failureOf } from "./failure";
 import type { KeeperPort } from "./keeperPort";
 import { type LastSeen, nothingSeen } from "./lastSeen";
 import { firstSettings, readSettings, type Settings } from "./settings";
@@ -25,8 +28,8 @@ export interface State {
 	readonly account: AccountView | null;
 	/** Share of a long replay that is done; null when none runs. */
 	readonly working: number | null;
-	/** Why the store can't be used, fit to be shown. */
-	readonly failure: string | null;
+	/** Why the store can't be used. */
+	readonly failure: Failure | null;
 	/** What was found missing on this device. */
 	readonly damage: Damage | null;
 	/** How a car stands with its backups; null until looked at. */
@@ -96,6 +99,14 @@ export function createModel(
 		if (now) lastSeen.note({ car, settings: state.settings, now });
 	}
 
+	const writing = new Set<Promise<unknown>>();
+	/** Until it is done the page is not to be loaded anew. */
+	function written<T>(work: Promise<T>): Promise<T> {
+		const done: Promise<unknown> = work.catch(() => {}).finally(() => writing.delete(done));
+		writing.add(done);
+		return work;
+	}
+
 	/** Awaits what touches the store and keeps the failure to show it; what was typed stays on the screen. */
 	async function tried<T>(work: () => Promise<T>): Promise<T | null> {
 		try {
@@ -103,7 +114,7 @@ export function createModel(
 			if (state.failure !== null) set({ failure: null });
 			return result;
 		} catch (error) {
-			const failure = error instanceof Error ? error.message : String(error);
+			const failure = await failureOf(error);
 			set({ failure, phase: state.phase === "opening" ? "failed" : state.phase, working: null });
 			report(error);
 			return null;
@@ -113,7 +124,7 @@ export function createModel(
 	async function append(carId: string, events: readonly LogEvent[], dropDraft?: string): Promise<boolean> {
 		const saved = await tried(async () => {
 			lastSeen.forget();
-			await keeper.append(carId, events, dropDraft === undefined ? {} : { dropDraft });
+			await written(keeper.append(carId, events, dropDraft === undefined ? {} : { dropDraft }));
 			return true;
 		});
 		if (saved && carId === state.car?.id) await tried(() => refreshAccount(carId));
@@ -124,7 +135,22 @@ export function createModel(
 		const settings = { ...state.settings, ...change };
 		lastSeen.forget();
 		set({ settings });
-		await keeper.savePreference("settings", settings);
+		await written(keeper.savePreference("settings", settings));
+	}
+
+	/** A log that comes from elsewhere; its car is then the active one. */
+	function joined<Value extends { readonly car: Car }, Fault>(
+		work: () => Promise<Result<Value, Fault>>,
+	): Promise<Result<Value, Fault> | null> {
+		return tried(async () => {
+			lastSeen.forget();
+			const result = await work();
+			if (result.ok) {
+				await saveSettings({ activeCar: result.value.car.id });
+				await refresh();
+			}
+			return result;
+		});
 	}
 
 	return {
@@ -157,7 +183,7 @@ export function createModel(
 		saveCar: (car: Car, unit?: VolumeUnit) =>
 			tried(async () => {
 				lastSeen.forget();
-				await keeper.saveCar(car);
+				await keeper.saveCar(car, new Date().toISOString());
 				if (unit) await saveSettings({ units: { ...state.settings.units, [car.id]: unit }, activeCar: car.id });
 				await refresh();
 				return true;
@@ -189,16 +215,9 @@ export function createModel(
 				if (change.activeCar !== undefined) await refresh();
 			}),
 		exportLog: (carId = state.car?.id) => tried(async () => (carId === undefined ? null : keeper.exportLog(carId))),
-		importLog: (text: string) =>
-			tried(async () => {
-				lastSeen.forget();
-				const result = await keeper.importLog(text);
-				if (result.ok) {
-					await saveSettings({ activeCar: result.value.car.id });
-					await refresh();
-				}
-				return result;
-			}),
+		importLog: (text: string) => joined(() => keeper.importLog(text)),
+		lookAt: (handed: Handed) => tried(() => keeper.lookAt(handed)),
+		take: (handed: Handed) => joined(() => keeper.take(handed)),
 		damaged: (damage: Damage | null) => set({ damage }),
 		backedUp: (backup: BackupState) => set({ backup }),
 		/** Brings back what there is of it; gives what was missing. */
@@ -221,10 +240,14 @@ export function createModel(
 		contradiction: keeper.contradiction,
 		table: keeper.table,
 		draft: (key: string) => tried(() => keeper.draft(key)),
-		saveDraft: (key: string, value: unknown) => tried(() => keeper.saveDraft(key, value)),
+		saveDraft: (key: string, value: unknown) => tried(() => written(keeper.saveDraft(key, value))),
 		dropDraft: (key: string) => tried(() => keeper.dropDraft(key)),
 		preference: (key: string) => tried(() => keeper.preference(key)),
 		savePreference: (key: string, value: unknown) => tried(() => keeper.savePreference(key, value)),
+		/** Resolves once all that was to be written is on the disk, or has failed. */
+		async written(): Promise<void> {
+			while (writing.size > 0) await Promise.all(writing);
+		},
 		newId,
 	};
 }

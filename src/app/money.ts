@@ -1,8 +1,8 @@
 /** Money as people write it: in the car's currency, or as a plain number where nobody has said which. */
 import { litresPer, type VolumeUnit } from "../domain/units";
 import { distanceUnit, kmPerMile } from "./format";
-
-const space = "\u00a0";
+import { locale } from "./words/language";
+import { moneyWords } from "./words/money";
 
 const formats = new Map<string, Intl.NumberFormat>();
 
@@ -10,7 +10,7 @@ function formatFor(currency: string | undefined, digits: number | null): Intl.Nu
 	const key = `${currency} ${digits}`;
 	const known = formats.get(key);
 	if (known) return known;
-	const made = new Intl.NumberFormat(undefined, {
+	const made = new Intl.NumberFormat(locale, {
 		...(currency === undefined
 			? { minimumFractionDigits: 2, maximumFractionDigits: 2 }
 			: { style: "currency", currency }),
@@ -30,12 +30,13 @@ export function money(amount: number, currency: string | undefined): string {
 /** What one litre or gallon costs: pumps show tenths of a cent. */
 export function unitPrice(perLitre: number, unit: VolumeUnit, currency: string | undefined): string {
 	const price = perLitre * litresPer[unit];
-	return `${formatFor(currency, price >= 100 ? null : 3).format(price)} per${space}${unit}`;
+	return moneyWords().unitPrice(formatFor(currency, price >= 100 ? null : 3).format(price), unit);
 }
 
 /** Distance in which costs are told: 100 km, or a mile. */
 export function costDistance(unit: VolumeUnit): { readonly km: number; readonly words: string } {
-	return distanceUnit(unit) === "km" ? { km: 100, words: `100${space}km` } : { km: kmPerMile, words: "mile" };
+	const words = moneyWords();
+	return distanceUnit(unit) === "km" ? { km: 100, words: words.hundredKm } : { km: kmPerMile, words: words.mile };
 }
 
 /** The cost of that distance. */
@@ -52,7 +53,7 @@ export function knownCurrencies(): readonly string[] {
 /** The currency's name in the reader's language, where the browser knows it. */
 export function currencyName(code: string): string {
 	try {
-		return new Intl.DisplayNames(undefined, { type: "currency" }).of(code) ?? code;
+		return new Intl.DisplayNames(locale, { type: "currency" }).of(code) ?? code;
 	} catch {
 		return code;
 	}

@@ -11,6 +11,9 @@ import { type FillDraft, mostLitres, typedAmount, visitOf } from "./fillDraft";
 import { volume } from "./format";
 import { readNumber } from "./numberWords";
 import { priceIn, readPrice, typedPrice } from "./stopDetails";
+import { typedNumber } from "./typedNumber";
+import { numbersWords } from "./words/numbers";
+import { planScreenWords } from "./words/plan";
 
 export interface PlanOffer {
 	readonly product: Product;
@@ -46,7 +49,9 @@ export type PlanFaults = Partial<Record<"amount" | "money" | "step" | "minimum",
 };
 
 /** Smallest difference a hand can hit at the nozzle (common practice). */
-const usualStep: Readonly<Record<VolumeUnit, string>> = { L: "0.5", gal: "0.1", "imp gal": "0.1" };
+function usualStep(unit: VolumeUnit): string {
+	return typedNumber(unit === "L" ? 0.5 : 0.1);
+}
 
 /** A form for a stop; how a driver likes to fill is kept from an older one. */
 export function newPlanForm(
@@ -59,7 +64,7 @@ export function newPlanForm(
 		full: "click",
 		amount: "",
 		money: "",
-		step: usualStep[unit],
+		step: usualStep(unit),
 		minimum: "",
 		...(older && planInUnit(older, unit)),
 		stop,
@@ -156,7 +161,7 @@ function planInUnit(form: PlanForm, unit: VolumeUnit): PlanForm {
 		unit,
 		amount: converted(form.amount),
 		minimum: converted(form.minimum),
-		step: form.step === usualStep[form.unit] ? usualStep[unit] : converted(form.step),
+		step: form.step === usualStep(form.unit) ? usualStep(unit) : converted(form.step),
 		offers: form.offers.map((offer) => ({ ...offer, price: priceIn(offer.price, form.unit, unit) })),
 	};
 }
@@ -206,25 +211,28 @@ function readFullness(form: PlanForm, tank: Tank): Result<Fullness, PlanFaults> 
 		case "click":
 			return ok({ kind: "click" });
 		case "litres": {
-			if (form.amount.trim() === "") return err({ amount: "How much in all? Type it below." });
+			if (form.amount.trim() === "") return err({ amount: planScreenWords().noAmount });
 			const amount = readAmount(form.amount, form.unit, 0.1, mostLitres(tank), "20");
 			return amount.ok ? ok({ kind: "litres", litres: litres(amount.value) }) : err({ amount: amount.error });
 		}
 		case "money": {
-			if (form.money.trim() === "") return err({ money: "For how much? Type it below." });
-			const money = readNumber(form.money, 0.01, 1e7, { example: "40", limits: "0.01 and ten million" });
+			if (form.money.trim() === "") return err({ money: planScreenWords().noMoney });
+			const money = readNumber(form.money, 0.01, 1e7, {
+				example: "40",
+				limits: planScreenWords().moneyLimits(typedNumber(0.01)),
+			});
 			return money.ok ? ok({ kind: "money", amount: money.value }) : err({ money: money.error });
 		}
 	}
 }
 
 function readStep({ step, unit }: PlanForm): Result<number, string> {
-	return readAmount(step, unit, 0.1, 20, usualStep[unit]);
+	return readAmount(step, unit, 0.1, 20, usualStep(unit));
 }
 
 /** L; the limits are litres, too. */
 function readAmount(typed: string, unit: VolumeUnit, least: number, most: number, example: string) {
-	const limits = `${volume(least, unit)} and ${volume(most, unit)}`;
+	const limits = numbersWords().limits(volume(least, unit), volume(most, unit));
 	const read = readNumber(typed, fromLitres(least, unit), fromLitres(most, unit), { example, limits });
 	return read.ok ? ok(toLitres(read.value, unit)) : read;
 }

@@ -5,6 +5,8 @@ import { err, ok, type Result } from "../domain/result";
 import { readPercent, typedPercent } from "./numberWords";
 import { readSd, together } from "./readingDraft";
 import { readShown, type Scale } from "./shownByte";
+import { entryScreenWords } from "./words/entry";
+import { methodsWords } from "./words/methods";
 
 export interface ReadingCorrection {
 	/** Percent; of a trim with its sign. */
@@ -49,7 +51,7 @@ export function readingCorrectionOf(event: ReadingEvent): ReadingCorrection {
 	return {
 		value: typedPercent(event.value),
 		sd: typedPercent(event.sd),
-		method: event.method ?? "",
+		method: methodsWords().told(event.method ?? ""),
 		calibratedFor: event.of === "trim" ? typedPercent(event.calibratedFor) : "",
 		place: event.of === "pump" ? event.place : null,
 		product: event.of === "pump" ? event.product : null,
@@ -76,7 +78,7 @@ export function readReadingCorrection(
 	if (!read.ok) return read;
 	const { value, sd, calibratedFor } = read.value;
 	const { method: _, ...kind } = old;
-	const method = form.method.trim();
+	const method = form.method === shown.method ? (old.method ?? "") : form.method.trim();
 	const measured = { id, at: form.at ?? now, sd, ...(method === "" ? {} : { method }) };
 	switch (kind.of) {
 		case "tank":
@@ -85,7 +87,7 @@ export function readReadingCorrection(
 			return ok({ ...kind, ...measured, ...baselinePart(kind, sd), value, calibratedFor: fraction(calibratedFor) });
 		case "pump": {
 			const { place } = form;
-			if (place === null) return err({ place: "Name the place where it was taken." });
+			if (place === null) return err({ place: entryScreenWords().form.noPlace });
 			return ok({ ...kind, ...measured, value: fraction(value), place, product: form.product ?? kind.product });
 		}
 	}

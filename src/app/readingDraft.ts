@@ -5,6 +5,8 @@ import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
 import { isoWithOffset } from "./app";
 import { readNumber } from "./numberWords";
+import { typedNumber } from "./typedNumber";
+import { numbersWords } from "./words/numbers";
 
 export type ReadingKind = "analyser" | "reported" | "tube" | "trim" | "gauge";
 
@@ -42,7 +44,7 @@ export function contextOf(
 	remembered: Remembered,
 ): ReadingContext {
 	const recall = (key: string) => (Object.hasOwn(remembered, key) ? remembered[key] : undefined);
-	const usual = (instrument: Instrument) => recall(instrument) ?? usualNumbers[instrument];
+	const usual = (instrument: Instrument) => recall(instrument) ?? typedNumber(usualNumbers[instrument]);
 	return { car, events, unit, usual };
 }
 
@@ -101,6 +103,8 @@ export function together<Parts extends Record<string, Result<unknown, string>>>(
 
 /** A standard uncertainty in points, as a fraction. */
 export function readSd(typed: string, example: string): Result<number, string> {
-	const sd = readNumber(typed, 0.1, 25, { example, limits: "0.1 and 25 points" });
+	const [least, most] = [0.1, 25];
+	const limits = numbersWords().pointLimits(typedNumber(least), typedNumber(most));
+	const sd = readNumber(typed, least, most, { example, limits });
 	return sd.ok ? ok(sd.value / 100) : sd;
 }

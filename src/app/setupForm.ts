@@ -5,12 +5,15 @@ import type { Contents, LogEvent } from "../domain/event";
 import { contentRange, fraction } from "../domain/quantity";
 import { err, ok, type Result } from "../domain/result";
 import type { VolumeUnit } from "../domain/units";
-import type { Car } from "../domain/vehicle";
+import type { Calibration, Car } from "../domain/vehicle";
 import { isoWithOffset } from "./app";
 import { type CalibrationFaults, type CalibrationForm, emptyCalibration, readCalibration } from "./calibrationForm";
 import { exactPercent } from "./format";
-import { readNumber, readPercent } from "./numberWords";
+import { readPercent, readPoints } from "./numberWords";
 import { readTank, type TankForm } from "./tankForm";
+import { typedNumber } from "./typedNumber";
+import { numbersWords } from "./words/numbers";
+import { setupWords } from "./words/setup";
 
 /** A fuel by its id in the catalogue, or another way to say what is in the tank: `limits`, `measured`, `unknown`. */
 export type ContentsChoice = string;
@@ -27,6 +30,8 @@ export interface SetupForm extends TankForm {
 	readonly gauge: number | null;
 	readonly hasCalibration: "yes" | "no";
 	readonly calibration: CalibrationForm;
+	/** What a card says, in place of what is typed. */
+	readonly card?: Calibration | undefined;
 }
 
 export type SetupFaults = Partial<Record<"capacity" | "low" | "high" | "measured" | "measuredSd", string>> & {
@@ -44,7 +49,7 @@ export function emptySetup(carId: string, unit: VolumeUnit): SetupForm {
 		low: "",
 		high: "",
 		measured: "",
-		measuredSd: "2.5",
+		measuredSd: typedNumber(2.5),
 		gauge: null,
 		hasCalibration: "yes",
 		calibration: emptyCalibration,
@@ -65,7 +70,8 @@ export function readNewCar(
 ): Result<{ readonly car: Car; readonly events: readonly LogEvent[] }, SetupFaults> {
 	const tank = readTank(form, null);
 	const contents = readContents(form);
-	const calibration = form.hasCalibration === "yes" ? readCalibration(form.calibration) : ok(null);
+	const typed = form.hasCalibration === "yes" && !form.card;
+	const calibration = typed ? readCalibration(form.calibration) : ok(null);
 	if (!tank.ok || !contents.ok || !calibration.ok) {
 		return err({
 			...(tank.ok ? {} : { capacity: tank.error }),
@@ -73,7 +79,7 @@ export function readNewCar(
 			...(calibration.ok ? {} : { calibration: calibration.error }),
 		});
 	}
-	const calibrations = calibration.value ? [{ id: newId(), ...calibration.value }] : [];
+	const calibrations = form.card ? [form.card] : calibration.value ? [{ id: newId(), ...calibration.value }] : [];
 	const flashes = calibrations.map(
 		({ id }): LogEvent => ({ kind: "calibration", id: newId(), at: isoWithOffset(now - 1000), calibration: id }),
 	);
@@ -85,7 +91,7 @@ export function readNewCar(
 		...(form.gauge === null ? {} : { gauge: fraction(form.gauge) }),
 	};
 	return ok({
-		car: { id: form.carId, name: form.name.trim() || "My car", tank: tank.value, calibrations },
+		car: { id: form.carId, name: form.name.trim() || setupWords().unnamed, tank: tank.value, calibrations },
 		events: [...flashes, start],
 	});
 }
@@ -113,14 +119,14 @@ function readLimits(form: SetupForm): Result<Contents, SetupFaults> {
 		return err({ ...(low.ok ? {} : { low: low.error }), ...(high.ok ? {} : { high: high.error }) });
 	}
 	if (low.value > high.value) {
-		return err({ high: `It must not be less than the lower limit, ${exactPercent(low.value)}: swap them.` });
+		return err({ high: numbersWords().swapped(exactPercent(low.value)) });
 	}
 	return ok({ range: contentRange(low.value, high.value) });
 }
 
 function readMeasured(form: SetupForm): Result<Contents, SetupFaults> {
 	const measured = readPercent(form.measured, "30");
-	const sd = readNumber(form.measuredSd, 0.1, 25, { example: "2.5", limits: "0.1 and 25 points" });
+	const sd = readPoints(form.measuredSd);
 	if (!measured.ok || !sd.ok) {
 		return err({ ...(measured.ok ? {} : { measured: measured.error }), ...(sd.ok ? {} : { measuredSd: sd.error }) });
 	}

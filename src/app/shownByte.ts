@@ -3,6 +3,8 @@ import { type ByteFault, type ByteRead, readByte } from "../domain/readings/obd"
 import { err, ok, type Result } from "../domain/result";
 import { exactPercent } from "./format";
 import { parseNumber } from "./parseNumber";
+import { typedNumber } from "./typedNumber";
+import { figuresWords } from "./words/figures";
 
 export type ShownAs = "percent" | "byte";
 
@@ -39,20 +41,18 @@ export function signedPercent(fraction: number): string {
 }
 
 function readAsPercent(typed: string, { least, most, example }: Scale): Result<Shown, string> {
+	const words = figuresWords();
 	const text = typed.replace(/[%\s]/g, "");
 	const digits = text.replace(/^[+\-−–]/, "");
 	const number = parseNumber(digits, 0, Infinity);
 	if (!number.ok)
 		return err(
 			number.error === "empty"
-				? `Type what the tool shows, such as ${example.percent}.`
-				: `A percentage has digits and at most one comma or point, such as ${example.percent}. A raw byte? Then choose “Raw byte” above.`,
+				? words.percentEmpty(typedNumber(example.percent))
+				: words.notAPercentage(typedNumber(example.percent)),
 		);
 	const value = (/^[-−–]/.test(text) ? -number.value : number.value) / 100;
-	if (value < least || value > most)
-		return err(
-			`It must lie between ${signedPercent(least)} and ${signedPercent(most)}: check the number, or choose “Raw byte” above if it is one.`,
-		);
+	if (value < least || value > most) return err(words.outside(signedPercent(least), signedPercent(most)));
 	return ok({ value, understood: null, inHex: null });
 }
 
@@ -68,26 +68,28 @@ function readAsByte(typed: string, { pids, ofByte, example }: Scale): Result<Sho
 }
 
 function byteWords({ byte, as }: ByteRead, typed: string): string {
+	const words = figuresWords();
 	const hex = byte.toString(16).toUpperCase().padStart(2, "0");
 	switch (as) {
 		case "response":
-			return `the byte ${hex} of this response, ${byte} of 255`;
+			return words.ofResponse(hex, byte);
 		case "hexadecimal":
-			return `hexadecimal ${hex}, ${byte} of 255`;
+			return words.hexadecimal(hex, byte);
 		case "decimal":
-			return `decimal ${Number(typed)} of 255`;
+			return words.decimal(Number(typed));
 	}
 }
 
 function byteFaults(fault: ByteFault, pids: readonly string[], example: string): string {
+	const words = figuresWords();
 	switch (fault) {
 		case "empty":
-			return `Type the byte that the tool shows, such as ${example}.`;
+			return words.byteEmpty(example);
 		case "notAByte":
-			return `A byte has digits and the letters A to F, such as ${example}. A percentage? Then choose “Percent” above.`;
+			return words.notAByte(example);
 		case "tooLarge":
-			return `A byte goes from 0 to 255, or from 00 to FF: check the digits, such as ${example}.`;
+			return words.byteTooLarge(example);
 		case "otherPid":
-			return `This response is not one of PID ${pids.join(" or ")}: it would hold 41 ${pids[0]} and then the byte.`;
+			return words.otherPid(pids);
 	}
 }

@@ -3,6 +3,8 @@ import { ok, type Result } from "../domain/result";
 import { litresPer, type VolumeUnit } from "../domain/units";
 import { distanceUnit, kmPerMile } from "./format";
 import { readNumber } from "./numberWords";
+import { typedNumber } from "./typedNumber";
+import { stopWords } from "./words/stop";
 
 function kmPer(unit: VolumeUnit): number {
 	return unit === "L" ? 1 : kmPerMile;
@@ -15,7 +17,7 @@ const [mostKm, mostPrice] = [5e6, 1e6];
 export function readOdometer(typed: string, unit: VolumeUnit): Result<number | null, string> {
 	if (typed.trim() === "") return ok(null);
 	const most = Math.floor(mostKm / kmPer(unit));
-	const limits = `0 and ${most} ${distanceUnit(unit)}`;
+	const limits = stopWords().odometerLimits(String(most), distanceUnit(unit));
 	const read = readNumber(typed, 0, most, { example: "84210", limits });
 	return read.ok ? ok(read.value * kmPer(unit)) : read;
 }
@@ -23,7 +25,10 @@ export function readOdometer(typed: string, unit: VolumeUnit): Result<number | n
 /** Per litre; null where nothing was typed; or a sentence for beside the field. */
 export function readPrice(typed: string, unit: VolumeUnit): Result<number | null, string> {
 	if (typed.trim() === "") return ok(null);
-	const read = readNumber(typed, 0.001, mostPrice, { example: "3.459", limits: "0.001 and a million" });
+	const read = readNumber(typed, 0.001, mostPrice, {
+		example: "3.459",
+		limits: stopWords().priceLimits(typedNumber(0.001)),
+	});
 	return read.ok ? ok(read.value / litresPer[unit]) : read;
 }
 
@@ -55,5 +60,5 @@ export function detailsFault(
 }
 
 function rounded(value: number, digits: number): string {
-	return String(Number(value.toFixed(digits)));
+	return typedNumber(Number(value.toFixed(digits)));
 }

@@ -5,6 +5,8 @@ import { fromLitres, toLitres, type VolumeUnit } from "../domain/units";
 import type { Tank } from "../domain/vehicle";
 import { volume } from "./format";
 import { readNumber } from "./numberWords";
+import { typedNumber } from "./typedNumber";
+import { numbersWords } from "./words/numbers";
 
 export interface TankForm {
 	readonly capacity: string;
@@ -43,9 +45,10 @@ export function readTank(form: TankForm, stored: Tank | null): Result<Tank, stri
 	if (stored && !isUnknown(stored) && capacity === typedVolume(stored, unit)) return ok(stored);
 	const typed = readNumber(capacity, fromLitres(least, unit), fromLitres(most, unit), {
 		example: typedVolume({ capacityL: litres(55) }, unit, 1),
-		limits: `${volume(least, unit)} and ${volume(most, unit)}`,
+		limits: numbersWords().limits(volume(least, unit), volume(most, unit)),
+		inUnit: true,
 	});
-	if (!typed.ok) return err(typed.error.replace("check the number", "check the number and the unit"));
+	if (!typed.ok) return err(typed.error);
 	const capacityL = toLitres(typed.value, unit);
 	if (!stored) return ok({ capacityL });
 	const { gaugeSd: _, clickSd: __, ...rest } = stored;
@@ -53,5 +56,5 @@ export function readTank(form: TankForm, stored: Tank | null): Result<Tank, stri
 }
 
 function typedVolume({ capacityL }: Tank, unit: VolumeUnit, digits = 3): string {
-	return String(Number(fromLitres(capacityL, unit).toFixed(digits)));
+	return typedNumber(Number(fromLitres(capacityL, unit).toFixed(digits)));
 }

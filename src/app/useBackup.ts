@@ -4,6 +4,7 @@ import { isoWithOffset, useApp } from "./app";
 import { backupName, download, share } from "./backupFile";
 import { entriesIn, noteBackup } from "./backupNotes";
 import { lookAtBackups } from "./backupState";
+import { backupWords } from "./words/backup";
 
 export function useBackup(car: Car): (sharing: boolean) => Promise<void> {
 	const { model, toasts, now } = useApp();
@@ -16,11 +17,8 @@ export function useBackup(car: Car): (sharing: boolean) => Promise<void> {
 		if (sent === "stopped") return;
 		if (sent === "refused") {
 			download(text, name);
-			toasts.show(
-				sharing
-					? `The phone would not send it, so it is saved instead, as ${name}.json.`
-					: `Saved as ${name}.json. Keep it away from this phone.`,
-			);
+			const { notSent, savedAs } = backupWords();
+			toasts.show((sharing ? notSent : savedAs)(`${name}.json`));
 		}
 		await noteBackup(model, car.id, { at, entries: entriesIn(text), how: sent === "sent" ? "sent" : "saved" });
 		await lookAtBackups(model, model, now());

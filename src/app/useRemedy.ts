@@ -12,6 +12,7 @@ import { missedId, missedStop, type Remedy, saysTheSame, supposedStop, takenBack
 import { printRoute } from "./route";
 import { emptyTube, type TubeForm } from "./screens/readings/tubeForm";
 import { useTakingBack } from "./useTakingBack";
+import { doubtWords } from "./words/doubt";
 
 export function useRemedy({ doubt }: Contradiction) {
 	const { model, state, toasts } = useAppState();
@@ -58,7 +59,7 @@ export function useRemedy({ doubt }: Contradiction) {
 		];
 		const supposed = supposedStop(explanation, fills, unit, model.newId);
 		const filledIn = await fillIn(`${carId}/correct/${fill.stop}`, supposed, other);
-		if (filledIn && !saysTheSame(supposed, other[0])) toasts.show("It is filled in: check it, and save.");
+		if (filledIn && !saysTheSame(supposed, other[0])) toasts.show(doubtWords().filledIn);
 	}
 
 	async function fillInMissed({ before, product }: Extract<Remedy, { kind: "enter" }>): Promise<void> {
@@ -76,7 +77,7 @@ export function useRemedy({ doubt }: Contradiction) {
 		const kept = readDraft(await model.draft(key));
 		const free = !kept || others.some((other) => saysTheSame(kept, other));
 		if (free) await model.saveDraft(key, draft);
-		else toasts.show(keptWords);
+		else toasts.show(doubtWords().begun);
 		return free;
 	}
 
@@ -85,7 +86,7 @@ export function useRemedy({ doubt }: Contradiction) {
 		const key = `${carId}/measure/tube`;
 		const kept = readReadingDraft<TubeForm>(await model.draft(key));
 		if (kept && kept.form.layer !== "") {
-			toasts.show(keptWords);
+			toasts.show(doubtWords().begun);
 			return;
 		}
 		const context = contextOf(car, events, unit, settings.instruments);
@@ -102,8 +103,6 @@ export function useRemedy({ doubt }: Contradiction) {
 
 	return { busy, settle };
 }
-
-const keptWords = "Here is what you had begun to type.";
 
 /** Of drafts that are only compared. */
 const noId = () => "";

@@ -10,6 +10,8 @@ import { type FillDraft, fillsOf } from "./fillDraft";
 import { percent } from "./format";
 import { inTime } from "./inTime";
 import { askOnceToPersist } from "./keptData";
+import { fillWords } from "./words/fill";
+import { shellWords } from "./words/shell";
 
 interface Saving {
 	readonly car: Car;
@@ -65,8 +67,9 @@ export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving
 		const events = [...voids, ...fills];
 		if (!(await model.appendTo(car.id, events, draftKey))) return false;
 		const ids = events.map(({ id }) => id);
-		toasts.show(`Saved.${outcome ? ` About ${percent(outcome.estimate.median)} ethanol after this stop.` : ""}`, {
-			label: "Undo",
+		const { saved, savedAbout } = fillWords();
+		toasts.show(outcome ? savedAbout(percent(outcome.estimate.median)) : saved, {
+			label: shellWords().undo,
 			run: () => model.takeBack(ids, isoWithOffset(now()), car.id),
 		});
 		askOnceToPersist(model);

@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import type { LogEvent } from "../domain/event";
 import { isoWithOffset, useApp } from "./app";
 import { targetsFor } from "./logView";
+import { logScreenWords } from "./words/log";
 
 export function useTakingBack() {
 	const { model, toasts, now } = useApp();
@@ -22,8 +23,9 @@ export function useTakingBack() {
 		const done = await model.append([...added, ...voids]);
 		setBusy(false);
 		if (done) {
-			const run = () => void change(notCounting, [...counting, ...added.map(({ id }) => id)], "As it was before.");
-			toasts.show(said, { label: "Undo", run });
+			const words = logScreenWords();
+			const run = () => void change(notCounting, [...counting, ...added.map(({ id }) => id)], words.asBefore);
+			toasts.show(said, { label: words.undo, run });
 		}
 		return done;
 	}

@@ -1,7 +1,9 @@
 /** `npm run --silent replay -- FILE`: the account of a log, one JSON object a line. */
 import { readFile, stat } from "node:fs/promises";
+import { words } from "../app/words/en/fileFaults";
+import { logSentence } from "../app/words/logSentence";
 import { type Entry, replay } from "../domain/estimator/replay";
-import { describeLogError, parseLog } from "../store/backup";
+import { parseLog } from "../store/backup";
 import { longestFile, longestFileWords } from "../store/limits";
 import { printable } from "../store/logError";
 
@@ -18,7 +20,7 @@ export async function main(args: readonly string[]): Promise<number> {
 
 function linesOf({ name, text }: Source): string {
 	const log = parseLog(text);
-	if (!log.ok) throw new Error(`${name}: ${describeLogError(log.error)}`);
+	if (!log.ok) throw new Error(`${name}: ${logSentence(log.error, words)}`);
 	try {
 		return Array.from(replay(log.value.car, log.value.events), lineOf).join("");
 	} catch (error) {

@@ -13,6 +13,11 @@ export interface Calibration {
 	readonly leanBudget?: Fraction;
 	/** Accepted chance of being below the window; one in twenty unless set. */
 	readonly knockBudget?: Fraction;
+	/** The leanest lambda at full load that its tuner accepts. */
+	readonly leanestLambda?: number;
+	/** What its tuner says besides, and how to go back to what was flashed before. */
+	readonly notes?: string;
+	readonly wayBack?: string;
 }
 
 export interface Tank {
@@ -33,4 +38,6 @@ export interface Car {
 	readonly currency?: string;
 	/** What is known of its injectors, pump and trims; nothing of it moves the account. */
 	readonly fuelSystem?: FuelSystem;
+	/** When each of these was changed last, ISO 8601, by the name of its field: of two copies of a car the later change counts. */
+	readonly changed?: Readonly<Partial<Record<"name" | "tank" | "currency" | "fuelSystem", string>>>;
 }

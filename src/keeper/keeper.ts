@@ -2,13 +2,15 @@ import { suspectedFrom } from "../domain/doubt/odd";
 import { estimateOf, levelOf } from "../domain/estimator/estimate";
 import { compareEvents, isTankEvent, type LevelEvent, type LogEvent, type ReadingEvent } from "../domain/event";
 import type { MixGrid } from "../domain/plan/mixTable";
-import { err, ok, type Result } from "../domain/result";
+import { ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
 import { copyingTo } from "../store/copying";
 import type { Heads } from "../store/head";
+import type { LogError } from "../store/logError";
 import type { Merged, Store } from "../store/store";
 import { agrees, preparedLog, type Replayed, replayed } from "./accounts";
 import { storedPoint, storePoint } from "./checkpoints";
+import type { Handed } from "./handOver";
 import { mendFor } from "./mend";
 import { previewsOf } from "./previews";
 import type { AccountView, DraftStop, LogLine, PlanAsk, TankNow } from "./view";
@@ -134,7 +136,7 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 		/** On disk when this resolves. */
 		append: (carId: string, events: readonly LogEvent[], options?: { dropDraft?: string }) =>
 			store.append(carId, events, options),
-		saveCar: (car: Car) => store.saveCar(car),
+		saveCar: (car: Car, at?: string) => store.saveCar(car, at),
 		removeCar(carId: string): Promise<void> {
 			// Set up anew it may come to the same count.
 			if (open?.car.id === carId) open = null;
@@ -144,14 +146,18 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 			const { formatLog } = await import("../store/backup");
 			return formatLog({ car: await carOf(carId), events: await store.events(carId) });
 		},
-		/** The union with a log file; the error is a sentence. */
-		async importLog(text: string): Promise<Result<Merged & { car: Car }, string>> {
-			const { describeLogError, parseLog } = await import("../store/backup");
+		/** The union with a log file. */
+		async importLog(text: string): Promise<Result<Merged & { car: Car }, LogError>> {
+			const { parseLog } = await import("../store/backup");
 			const log = parseLog(text);
-			if (!log.ok) return err(describeLogError(log.error));
+			if (!log.ok) return log;
 			const merged = await store.merge(log.value);
 			return ok({ ...merged, car: log.value.car });
 		},
+		/** What a log file, or a part of a log from another phone, would change. */
+		lookAt: (handed: Handed) => inTurn(async () => (await handOver()).lookedAt(store, handed)),
+		/** The union with it. */
+		take: (handed: Handed) => inTurn(async () => (await handOver()).takenIn(store, handed)),
 		/** What every log must come to, for the page to remember. */
 		async heads(): Promise<Heads> {
 			const [heads, cars] = await Promise.all([store.heads(), store.cars()]);
@@ -179,6 +185,8 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 		subscribe: (listener: (carId: string | null) => void) => void store.subscribe(listener),
 	};
 }
+
+const handOver = () => import("./handOver");
 
 function settingsOf({ tank, calibrations }: Car): string {
 	return JSON.stringify([tank, calibrations]);

@@ -1,14 +1,28 @@
 interface LaunchQueue {
-	setConsumer(consumer: (launch: { targetURL?: string }) => void): void;
+	setConsumer(
+		consumer: (launch: { targetURL?: string; files?: readonly Pick<FileSystemFileHandle, "getFile">[] }) => void,
+	): void;
+}
+
+/** A file that the app was opened with, until a screen takes it. */
+let launched: Pick<FileSystemFileHandle, "getFile"> | null = null;
+
+/** Gives it once. */
+export function takeLaunched(): Pick<FileSystemFileHandle, "getFile"> | null {
+	const file = launched;
+	launched = null;
+	return file;
 }
 
 /**
- * Follows shortcuts and links that arrive while the app is open. The manifest asks for the open window to be focused
+ * Follows shortcuts, links and files that arrive while the app is open. The manifest asks for the open window to be focused
  * and not navigated, because navigating would throw away what is being typed.
  */
 export function followLaunches(window: Window & { launchQueue?: LaunchQueue }): void {
-	window.launchQueue?.setConsumer(({ targetURL }) => {
-		const hash = targetURL ? new URL(targetURL).hash : "";
+	window.launchQueue?.setConsumer(({ targetURL, files }) => {
+		launched = files?.[0] ?? launched;
+		// Another address each time, or a second file would not be noticed.
+		const hash = files?.length ? `#/take/file${Date.now()}` : targetURL ? new URL(targetURL).hash : "";
 		if (hash) window.location.hash = hash;
 	});
 }

@@ -19,6 +19,24 @@ export const manifest: Partial<ManifestOptions> = {
 	background_color: petrol,
 	categories: ["utilities"],
 	launch_handler: { client_mode: ["focus-existing", "auto"] },
+	// A log, a card or codes that another app hands over: the service worker puts them by (src/sw/shared.ts).
+	share_target: {
+		action: "./share",
+		method: "POST",
+		enctype: "multipart/form-data",
+		params: {
+			title: "title",
+			text: "text",
+			url: "url",
+			files: [{ name: "file", accept: ["text/plain", ".txt", "application/json", ".json", "image/*"] }],
+		},
+	},
+	file_handlers: [
+		{
+			action: "./",
+			accept: { "application/json": [".json"], "text/plain": [".txt"] },
+		},
+	],
 	icons: [
 		{ src: "icon-192.png", sizes: "192x192", type: "image/png", purpose: "any" },
 		{ src: "icon-512.png", sizes: "512x512", type: "image/png", purpose: "any" },

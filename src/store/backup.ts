@@ -1,30 +1,27 @@
 /** The log as a file: all of it or nothing. */
 import { compareEvents, type LogEvent } from "../domain/event";
 import { err, ok, type Result } from "../domain/result";
-import { longestFile, longestFileWords, mostEvents } from "./limits";
-import { badAt, check, type LogError, shown } from "./logError";
+import { longestFile, mostEvents } from "./limits";
+import { badAt, check, type LogError, type LogFault, shownText, type Where } from "./logError";
 import { referenceError } from "./references";
 import { scanJson } from "./scanJson";
 import { carSchema, eventSchema, format, type Log, version } from "./wire";
 
-export { describeLogError, type LogError } from "./logError";
+export type { LogError } from "./logError";
 export type { Log } from "./wire";
 
 /** Reads a log file; never throws. */
 export function parseLog(text: string): Result<Log, LogError> {
-	if (text.length > longestFile)
-		return notALog("the file", `is over ${longestFileWords}, which no log is: choose a file that Heeltap saved`);
+	if (text.length > longestFile) return notALog("file", { code: "tooLong" });
 	const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
 	const first = /[^ \n\r\t]/.exec(body);
-	if (!first) return notALog("the file", "is empty: choose a file that Heeltap saved");
-	if (first[0] !== "{")
-		return notALog(
-			lineOf(body, first.index),
-			`a log begins with {, got ${shown(first[0])}: choose a file that Heeltap saved`,
-		);
-	const fault = scanJson(body);
-	if (fault)
-		return err({ kind: fault.refused ? "bad" : "notALog", where: lineOf(body, fault.at), message: fault.message });
+	if (!first) return notALog("file", { code: "empty" });
+	if (first[0] !== "{") return notALog(lineOf(body, first.index), { code: "begins", got: shownText(first[0]) });
+	const found = scanJson(body);
+	if (found) {
+		const { at, fault, refused } = found;
+		return err({ kind: refused ? "bad" : "notALog", where: lineOf(body, at), fault });
+	}
 	return readEnvelope(JSON.parse(body) as Record<string, unknown>);
 }
 
@@ -36,13 +33,12 @@ export function formatLog({ car, events }: Log): string {
 
 function readEnvelope(file: Record<string, unknown>): Result<Log, LogError> {
 	if (file.format !== format) {
-		const { where, message } = badAt(file, ["format"], `must be ${shown(format)}`);
-		return notALog(where, `${message}: choose a file that Heeltap saved`);
+		const { where, fault } = badAt(file, ["format"], "format");
+		return notALog(where, fault);
 	}
 	if (typeof file.version !== "number" || !Number.isInteger(file.version) || file.version < 1)
-		return err(badAt(file, ["version"], `must be a whole number from 1, such as ${version}`));
-	if (file.version > version)
-		return err({ kind: "newer", where: "version", message: "made by a newer version of the app: update the app" });
+		return err(badAt(file, ["version"], "version"));
+	if (file.version > version) return err({ kind: "newer", where: { path: "version" }, fault: { code: "newer" } });
 	const car = check(carSchema, file.car, ["car"], file);
 	if (!car.ok) return car;
 	const events = readEvents(file);
@@ -53,9 +49,13 @@ function readEnvelope(file: Record<string, unknown>): Result<Log, LogError> {
 }
 
 function readEvents(file: Record<string, unknown>): Result<LogEvent[], LogError> {
-	if (!Array.isArray(file.events)) return err(badAt(file, ["events"], "must be a list of events, perhaps empty: []"));
+	if (!Array.isArray(file.events)) return err(badAt(file, ["events"], "events"));
 	if (file.events.length > mostEvents)
-		return err({ kind: "bad", where: "events", message: `must be at most ${mostEvents}, got ${file.events.length}` });
+		return err({
+			kind: "bad",
+			where: { path: "events" },
+			fault: { code: "tooManyEvents", count: file.events.length },
+		});
 	const events: LogEvent[] = [];
 	for (const [i, raw] of file.events.entries()) {
 		const event = check(eventSchema, raw, ["events", i], file);
@@ -65,17 +65,17 @@ function readEvents(file: Record<string, unknown>): Result<LogEvent[], LogError>
 	return ok(events);
 }
 
-function notALog(where: string, message: string): Result<never, LogError> {
-	return err({ kind: "notALog", where, message });
+function notALog(where: Where, fault: LogFault): Result<never, LogError> {
+	return err({ kind: "notALog", where, fault });
 }
 
-function lineOf(text: string, at: number): string {
+function lineOf(text: string, at: number): Where {
 	let [line, begin] = [1, 0];
 	for (let end = text.indexOf("\n"); end >= 0 && end < at; end = text.indexOf("\n", begin)) {
 		line++;
 		begin = end + 1;
 	}
-	return `line ${line}, column ${at - begin + 1}`;
+	return { line, column: at - begin + 1 };
 }
 
 const leading = ["format", "version", "car", "events", "id", "name", "at", "kind"];

@@ -5,7 +5,7 @@ import { check } from "./logError";
 import { refuse } from "./records";
 import { carSchema, eventSchema } from "./wire";
 
-/** Throws a RangeError: what was refused on reading a backup must never be written, or the backup could not be read. */
+/** Throws a RefusedError: what was refused on reading a backup must never be written, or the backup could not be read. */
 export function refuseBad(car: Car | null, events: readonly LogEvent[]): void {
 	const root = { car, events };
 	const checks = events.map((event, i) => check(eventSchema, event, ["events", i], root));

@@ -1,26 +1,52 @@
-/** Why the device could not keep or give the data. */
+/**
+ * Why the device could not keep or give the data: codes and facts. From the worker to the page an error keeps its name and
+ * its message alone, so the message holds the facts as JSON; `faultOf` reads them, and the app puts them in words.
+ */
+import type { LogError } from "./logError";
 
-const sentences = {
-	lost: "The browser has lost hold of this app's storage: reload the app, and if that does not help restart the device.",
-	slow: "The storage of this device does not answer: wait a moment and try again; if that does not help, reload the app.",
-	unwritten:
-		"This device could not write, so nothing was saved; its storage may be full: free some space and try again.",
-	full: "This device has no room left, so nothing was saved: free some space and try again.",
-	blocked: "Another tab holds an older version of this app: close the other tabs, then reload.",
-	newer: "The data on this device is from a newer version of the app: reload to update the app.",
-	refused: "This browser does not let the app keep data: leave private browsing, or allow this site to store data.",
-	closed: "The storage was closed: reload the app.",
+export type Loss = "lost" | "slow" | "unwritten" | "full" | "blocked" | "newer" | "refused" | "closed";
+
+export interface Duplicate {
+	readonly of: "event" | "calibration";
+	readonly id: string;
+	/** It is about to be saved once more: an earlier try may have gone through. */
+	readonly again: boolean;
+}
+
+export interface TooMany {
+	readonly of: "events" | "calibrations";
+	readonly count: number;
+	readonly most: number;
+}
+
+export type Fault =
+	| { readonly kind: "lost"; readonly facts: Loss }
+	| { readonly kind: "duplicate"; readonly facts: Duplicate }
+	| { readonly kind: "tooMany"; readonly facts: TooMany }
+	| { readonly kind: "refused"; readonly facts: LogError };
+
+const names: Readonly<Record<string, Fault["kind"]>> = {
+	StorageLostError: "lost",
+	DuplicateIdError: "duplicate",
+	TooManyError: "tooMany",
+	RefusedError: "refused",
 };
 
-/** The storage can't be used; the message is fit to be shown. What was acknowledged before is not affected. */
+/** What a thrown thing says, here or from the worker; null: it is none of ours. */
+export function faultOf(error: unknown): Fault | null {
+	if (!(error instanceof Error) || !Object.hasOwn(names, error.name)) return null;
+	return { kind: names[error.name], facts: JSON.parse(error.message) } as Fault;
+}
+
+/** The storage can't be used. What was acknowledged before is not affected. */
 export class StorageLostError extends Error {
 	override readonly name = "StorageLostError";
 
 	constructor(
-		readonly reason: keyof typeof sentences,
+		readonly reason: Loss,
 		cause?: unknown,
 	) {
-		super(sentences[reason], { cause });
+		super(JSON.stringify(reason), { cause });
 	}
 }
 
@@ -29,12 +55,28 @@ export class DuplicateIdError extends Error {
 	override readonly name = "DuplicateIdError";
 
 	constructor(
-		readonly of: "event" | "calibration",
+		readonly of: Duplicate["of"],
 		readonly id: string,
-		advice = "",
+		again = false,
 	) {
-		super(
-			`The ${of} ${JSON.stringify(id)} is here already with other contents, so nothing was saved.${advice && ` ${advice}`}`,
-		);
+		super(JSON.stringify({ of, id, again } satisfies Duplicate));
+	}
+}
+
+/** Two logs that are each within the limits, and together not. Nothing was written. */
+export class TooManyError extends RangeError {
+	override readonly name = "TooManyError";
+
+	constructor(facts: TooMany) {
+		super(JSON.stringify(facts));
+	}
+}
+
+/** What is no car or event by the log format, or names what is not there. */
+export class RefusedError extends RangeError {
+	override readonly name = "RefusedError";
+
+	constructor(facts: LogError) {
+		super(JSON.stringify(facts));
 	}
 }

@@ -40,7 +40,12 @@ export function digestOfText(text: string): number {
 /** The same for the same contents, whatever the order of their names; an event's link to the one before does not count. */
 export function digestOf(value: unknown): number {
 	const linkless = isNamed(value) ? { ...value, after: undefined } : value;
-	return digestOfText(JSON.stringify(linkless, inOrder) ?? "");
+	return digestOfText(textInOrder(linkless));
+}
+
+/** JSON with its names in order; nothing for nothing. */
+export function textInOrder(value: unknown): string {
+	return JSON.stringify(value, inOrder) ?? "";
 }
 
 function inOrder(_name: string, value: unknown): unknown {

@@ -4,24 +4,24 @@ import type { Calibration, Car } from "../domain/vehicle";
 import { unlinked } from "./chain";
 import { DuplicateIdError } from "./errors";
 import { sameContents } from "./sameContents";
+import { type Decided, mergeSettings } from "./settings";
 
 export interface MergedCar {
 	readonly car: Car;
-	/** The other copy has another name or tank, which was not taken. */
-	readonly keptOwnSettings: boolean;
+	/** Settings that the two copies say differently. */
+	readonly decided: readonly Decided[];
 }
 
-/** The own car with the other's calibrations added. Throws DuplicateIdError. */
+/** The own car with the other's calibrations added, and of every setting the later one. Throws DuplicateIdError. */
 export function mergeCars(own: Car, other: Car): MergedCar {
-	return {
-		car: { ...own, calibrations: mergeCalibrations(own.calibrations, other.calibrations) },
-		keptOwnSettings: own.name !== other.name || !sameContents(own.tank, other.tank),
-	};
+	const { car, decided } = mergeSettings(own, other);
+	return { car: { ...car, calibrations: mergeCalibrations(own.calibrations, other.calibrations) }, decided };
 }
 
 /**
- * The first calibration is in force until an event says otherwise, so both phones must come to one order: that of the
- * longer list if it continues the other; else the beginning they share stays and the rest goes by id.
+ * The first calibration is in force until an event says otherwise, so all phones must come to one first, in whatever order
+ * they meet: of two firsts the one whose id is less. Two phones also come to one order of the rest: that of the longer list if it
+ * continues the other; else the beginning they share stays and the rest goes by id.
  */
 function mergeCalibrations(own: readonly Calibration[], other: readonly Calibration[]): readonly Calibration[] {
 	const byId = new Map(own.map((calibration) => [calibration.id, calibration]));
@@ -30,7 +30,7 @@ function mergeCalibrations(own: readonly Calibration[], other: readonly Calibrat
 	while (shared < own.length && own[shared].id === other[shared]?.id) shared++;
 	if (shared === other.length) return own;
 	if (shared === own.length) return other;
-	const beginning = own.slice(0, shared);
+	const beginning = shared > 0 ? own.slice(0, shared) : [own[0].id < other[0].id ? own[0] : other[0]];
 	for (const { id } of beginning) byId.delete(id);
 	return [...beginning, ...[...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1))];
 }

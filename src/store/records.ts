@@ -5,7 +5,8 @@
  */
 import type { LogEvent } from "../domain/event";
 import type { Car } from "../domain/vehicle";
-import { describeLogError, type LogError } from "./logError";
+import { RefusedError } from "./errors";
+import type { LogError } from "./logError";
 
 /** The keys of a car's events: an array sorts after every string. */
 export function eventsOf(carId: string): IDBKeyRange {
@@ -38,7 +39,7 @@ export function readEvent(raw: unknown): LogEvent[] {
 	return known ? [raw as LogEvent] : [];
 }
 
-/** Throws a RangeError naming the place, if there is an error. */
+/** Throws a RefusedError, if there is an error. */
 export function refuse(error: LogError | null): void {
-	if (error) throw new RangeError(describeLogError(error));
+	if (error) throw new RefusedError(error);
 }

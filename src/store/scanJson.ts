@@ -1,17 +1,41 @@
 /**
- * Reads JSON without building it, to say where it is wrong in a person's terms: engines word the fault differently and
+ * Reads JSON without building it, to say where it is wrong in a person's terms: engines tell the fault differently and
  * some name no place. Also refuses what JSON allows and a log must not hold, see below.
  */
 import { deepest, longestText, mostFields, mostValues } from "./limits";
-import { shown } from "./logError";
+import { shownText } from "./logError";
 
 /** A place, counted in characters from 0, and what is wrong there. */
 export interface Fault {
 	readonly at: number;
-	readonly message: string;
+	readonly fault: ScanFault;
 	/** The text is JSON as far as it was read, but not such as we take. */
 	readonly refused?: true;
 }
+
+export type ScanFault =
+	| { readonly code: Plain }
+	| { readonly code: "expected"; readonly expected: Expected; readonly got: string }
+	/** Two fields of one name. */
+	| { readonly code: "twice"; readonly name: string }
+	/** A comma with nothing behind it. */
+	| { readonly code: "lastComma"; readonly before: Closing };
+
+type Plain =
+	| "moreAfterEnd"
+	| "cutShort"
+	| "openText"
+	| "badEscape"
+	| "manyValues"
+	| "deep"
+	| "hugeNumber"
+	| "protoName"
+	| "manyFields"
+	| "halfCharacter"
+	| "longText";
+
+type Closing = "}" | "]";
+export type Expected = "value" | "name" | "colon" | `comma or ${Closing}`;
 
 interface Scan {
 	readonly text: string;
@@ -23,7 +47,7 @@ interface Scan {
 export function scanJson(text: string): Fault | null {
 	try {
 		const end = skipSpace(text, scanValue({ text, values: 0 }, skipSpace(text, 0), 0));
-		if (end < text.length) fail(end, "there is more after the end of the log: remove it");
+		if (end < text.length) fail(end, { code: "moreAfterEnd" });
 		return null;
 	} catch (thrown) {
 		if (thrown instanceof ScanError) return thrown.fault;
@@ -33,32 +57,32 @@ export function scanJson(text: string): Fault | null {
 
 class ScanError extends Error {
 	constructor(readonly fault: Fault) {
-		super(fault.message);
+		super(fault.fault.code);
 	}
 }
 
-function fail(at: number, message: string): never {
-	throw new ScanError({ at, message });
+function fail(at: number, fault: ScanFault): never {
+	throw new ScanError({ at, fault });
 }
 
-function refuse(at: number, message: string): never {
-	throw new ScanError({ at, message, refused: true });
+function refuse(at: number, fault: ScanFault): never {
+	throw new ScanError({ at, fault, refused: true });
 }
 
 /** Each scan… takes the place where its part begins and returns the place after it. */
 function scanValue(scan: Scan, at: number, depth: number): number {
 	const { text } = scan;
 	const first = text[at];
-	if (++scan.values > mostValues) refuse(at, `more than ${mostValues} values: a log has not so many`);
+	if (++scan.values > mostValues) refuse(at, { code: "manyValues" });
 	if (first === "{" || first === "[") {
-		if (depth === deepest) refuse(at, `brackets within brackets deeper than ${deepest}: a log is not so deep`);
+		if (depth === deepest) refuse(at, { code: "deep" });
 		return first === "{" ? scanObject(scan, at, depth + 1) : scanArray(scan, at, depth + 1);
 	}
 	if (first === '"') return scanString(text, at);
 	scalar.lastIndex = at;
-	if (!scalar.test(text)) return unexpected(text, at, "a value");
+	if (!scalar.test(text)) return unexpected(text, at, "value");
 	const end = scalar.lastIndex;
-	if (Math.abs(Number(text.slice(at, end))) === Infinity) refuse(at, "this number is too large");
+	if (Math.abs(Number(text.slice(at, end))) === Infinity) refuse(at, { code: "hugeNumber" });
 	return end;
 }
 
@@ -70,16 +94,15 @@ function scanObject(scan: Scan, start: number, depth: number): number {
 	if (text[at] === "}") return at + 1;
 	const names = new Set<string>();
 	for (;;) {
-		if (text[at] !== '"') unexpected(text, at, 'a name in double quotes, such as "id"');
+		if (text[at] !== '"') unexpected(text, at, "name");
 		const end = scanString(text, at);
 		const name = textBetween(text, at, end);
-		if (name === "__proto__") refuse(at, 'the name "__proto__" is not allowed: remove it');
-		if (names.has(name)) refuse(at, `${shown(name)} is there twice: remove one of them`);
+		if (name === "__proto__") refuse(at, { code: "protoName" });
+		if (names.has(name)) refuse(at, { code: "twice", name: shownText(name) });
 		names.add(name);
-		if (names.size > mostFields)
-			refuse(at, `more than ${mostFields} fields in one pair of braces: a log has not so many`);
+		if (names.size > mostFields) refuse(at, { code: "manyFields" });
 		at = skipSpace(text, end);
-		if (text[at] !== ":") unexpected(text, at, "a colon");
+		if (text[at] !== ":") unexpected(text, at, "colon");
 		at = skipSpace(text, scanValue(scan, skipSpace(text, at + 1), depth));
 		if (text[at] === "}") return at + 1;
 		at = scanComma(text, at, "}");
@@ -97,10 +120,10 @@ function scanArray(scan: Scan, start: number, depth: number): number {
 	}
 }
 
-function scanComma(text: string, at: number, closing: string): number {
-	if (text[at] !== ",") unexpected(text, at, `a comma or ${closing}`);
+function scanComma(text: string, at: number, closing: Closing): number {
+	if (text[at] !== ",") unexpected(text, at, `comma or ${closing}`);
 	const next = skipSpace(text, at + 1);
-	if (text[next] === closing) fail(at, `nothing follows this comma before ${closing}: remove the comma`);
+	if (text[next] === closing) fail(at, { code: "lastComma", before: closing });
 	return next;
 }
 
@@ -110,19 +133,19 @@ function scanString(text: string, start: number): number {
 		const code = text.charCodeAt(at);
 		if (code === 0x22) {
 			if (mayHoldHalves && /\p{Surrogate}/u.test(textBetween(text, start, at + 1)))
-				refuse(start, "this text holds half a character (a lone surrogate): remove it");
+				refuse(start, { code: "halfCharacter" });
 			return at + 1;
 		}
-		if (at - start > longestText) refuse(start, `this text is longer than ${longestText} characters: shorten it`);
-		if (code < 0x20) fail(at, "text must end on its line: a closing quote is missing");
+		if (at - start > longestText) refuse(start, { code: "longText" });
+		if (code < 0x20) fail(at, { code: "openText" });
 		if (code === 0x5c) {
 			escapes.lastIndex = at;
-			if (!escapes.test(text)) fail(at, 'a backslash must be followed by one of "\\/bfnrt, or u and four hex digits');
+			if (!escapes.test(text)) fail(at, { code: "badEscape" });
 			at = escapes.lastIndex - 1;
 		}
 		mayHoldHalves ||= code === 0x5c || (code >= 0xd800 && code < 0xe000);
 	}
-	return fail(text.length, cutShort);
+	return fail(text.length, { code: "cutShort" });
 }
 
 /** What a text in quotes says; `end` is the place after its closing quote. */
@@ -133,11 +156,9 @@ function textBetween(text: string, start: number, end: number): string {
 
 const escapes = /\\(?:["\\/bfnrt]|u[\da-fA-F]{4})/y;
 
-const cutShort = "the file ends in the middle: it was cut short, take another copy";
-
-function unexpected(text: string, at: number, expected: string): never {
-	if (at >= text.length) return fail(at, cutShort);
-	return fail(at, `expected ${expected}, got ${shown(String.fromCodePoint(text.codePointAt(at) ?? 0))}`);
+function unexpected(text: string, at: number, expected: Expected): never {
+	if (at >= text.length) return fail(at, { code: "cutShort" });
+	return fail(at, { code: "expected", expected, got: shownText(String.fromCodePoint(text.codePointAt(at) ?? 0)) });
 }
 
 function skipSpace(text: string, start: number): number {

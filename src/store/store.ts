@@ -7,24 +7,27 @@ import { DuplicateIdError, StorageLostError } from "./errors";
 import type { Head, Heads } from "./head";
 import { longMs } from "./patience";
 import { eventsOf, readCar, readEvent, refuse } from "./records";
-import { referenceError } from "./references";
+import { repetitionIn } from "./references";
 import type { Repair } from "./repair";
 import type { Holdings } from "./snapshot";
 import type { Merged } from "./transactions";
 import type { Log } from "./wire";
 import type { Written } from "./written";
 
-export { DuplicateIdError, StorageLostError } from "./errors";
+export { DuplicateIdError, RefusedError, StorageLostError, TooManyError } from "./errors";
 export type { Merged } from "./transactions";
 
 /**
  * Every operation throws StorageLostError where the browser can't do it, and every write resolves only when the data is
- * on the disk. What is no car or event by the log format, or names what is not there, is refused with a RangeError.
+ * on the disk. What is no car or event by the log format, or names what is not there, is refused with a RefusedError.
  */
 export interface Store {
 	cars(): Promise<Car[]>;
-	/** Adds or replaces a car. A calibration that an event names can't be taken away. */
-	saveCar(car: Car): Promise<void>;
+	/**
+	 * Adds or replaces a car. A calibration that an event names can't be taken away. `at`: when its settings were changed, for
+	 * other phones that have them otherwise.
+	 */
+	saveCar(car: Car, at?: string): Promise<void>;
 	/** With the car go its events, and the drafts and checkpoints whose key is its id or begins with its id and a slash. */
 	removeCar(carId: string): Promise<void>;
 	/** In no particular order; without those this version can't read. */
@@ -38,7 +41,10 @@ export interface Store {
 	 * draft that became these events goes in the same transaction.
 	 */
 	append(carId: string, events: readonly LogEvent[], options?: { dropDraft?: string }): Promise<void>;
-	/** The union with another copy of a car's log, all or nothing. Throws DuplicateIdError where they contradict. */
+	/**
+	 * The union with another copy of a car's log, or a part of one, all or nothing. Throws DuplicateIdError where they
+	 * contradict.
+	 */
 	merge(log: Log): Promise<Merged>;
 	draft(key: string): Promise<unknown>;
 	saveDraft(key: string, value: unknown): Promise<void>;
@@ -92,11 +98,11 @@ export async function openStore({
 			if (raw.length > 0 && cars.length === 0) throw new StorageLostError("newer");
 			return cars;
 		},
-		async saveCar(car) {
+		async saveCar(car, at) {
 			await refuseBad(car, []);
 			const { saveCar } = await transactions();
 			const onDone = told(null);
-			await run((db) => write(db, ["cars", "events", "heads"], (tx) => saveCar(tx, car), { onDone }));
+			await run((db) => write(db, ["cars", "events", "heads"], (tx) => saveCar(tx, car, at), { onDone }));
 		},
 		async removeCar(carId) {
 			const { removeCar } = await transactions();
@@ -115,12 +121,12 @@ export async function openStore({
 			try {
 				await run((db) => write(db, stores, (tx) => append(tx, carId, events, dropDraft), { onDone }));
 			} catch (error) {
-				throw error instanceof DuplicateIdError ? new DuplicateIdError(error.of, error.id, savedAfterAll) : error;
+				throw error instanceof DuplicateIdError ? new DuplicateIdError(error.of, error.id, true) : error;
 			}
 		},
 		async merge(log) {
 			await refuseBad(log.car, log.events);
-			refuse(referenceError(log, log));
+			refuse(repetitionIn(log, log));
 			const { merge } = await transactions();
 			const onDone = ({ written }: { readonly written: Written }) => {
 				told(null)(written);
@@ -168,9 +174,6 @@ export async function openStore({
 
 /** What only writing needs loads with the first write. */
 const transactions = () => import("./transactions");
-
-const savedAfterAll =
-	"An earlier try that seemed to fail may have gone through: look at the log, and correct it there.";
 
 async function refuseBad(car: Car | null, events: readonly LogEvent[]): Promise<void> {
 	const checks = await import("./checks");

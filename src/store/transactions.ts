@@ -3,12 +3,13 @@ import type { LogEvent } from "../domain/event";
 import type { Car } from "../domain/vehicle";
 import { chained, holesIn } from "./chain";
 import type { Writing } from "./db";
-import { StorageLostError } from "./errors";
+import { StorageLostError, type TooMany, TooManyError } from "./errors";
 import { digestOf, type Head, noEvents, withEvents } from "./head";
 import { mostCalibrations, mostEvents } from "./limits";
 import { mergeCars, newcomers } from "./merge";
 import { eventsOf, readCar, readEvent, refuse } from "./records";
 import { danglingError } from "./references";
+import { type Decided, withChanges } from "./settings";
 import { headIn, putHead } from "./storedHead";
 import type { Log } from "./wire";
 import type { WrittenCar } from "./written";
@@ -18,16 +19,19 @@ export interface Merged {
 	readonly added: number;
 	readonly known: number;
 	readonly carIsNew: boolean;
-	/** The file has another name or tank for the car; this device's stay. */
-	readonly keptOwnSettings: boolean;
+	/** Settings of the car that the other copy says differently, and which of the two counts. */
+	readonly decided: readonly Decided[];
 	/** How many entries the file's own chain names and lacks; left out where it is whole. */
 	readonly lacking?: number;
 }
 
-export async function saveCar(tx: Writing, car: Car): Promise<WrittenCar> {
+/** `at`: when its settings were changed; left out, that is not noted. */
+export async function saveCar(tx: Writing, given: Car, at?: string): Promise<WrittenCar> {
 	const cars = tx.objectStore("cars");
-	const kept = idsOf([car]);
-	const before = idsOf(readCar(await cars.get(car.id)));
+	const kept = idsOf([given]);
+	const [stored] = readCar(await cars.get(given.id));
+	const car = stored && at !== undefined ? withChanges(stored, given, at) : given;
+	const before = idsOf(stored ? [stored] : []);
 	// Reading all events is slow, and only a calibration taken away needs it.
 	if ([...before].some((id) => !kept.has(id))) {
 		const events = await tx.objectStore("events").getAll(eventsOf(car.id));
@@ -82,7 +86,10 @@ export async function append(
 	return { carId, events: links, head: await putHead(tx, carId, head) };
 }
 
-/** Events keep the places that they have in the chains of the devices that wrote them. */
+/**
+ * Events keep the places that they have in the chains of the devices that wrote them. They may name calibrations and events
+ * that only this device has.
+ */
 export async function merge(tx: Writing, { car, events }: Log): Promise<Merged & { readonly written: WrittenCar }> {
 	const cars = tx.objectStore("cars");
 	const stored = tx.objectStore("events");
@@ -91,7 +98,10 @@ export async function merge(tx: Writing, { car, events }: Log): Promise<Merged &
 	const [own] = readCar(raw);
 	if (raw !== undefined && !own) throw new StorageLostError("newer");
 	const added = newcomers(new Map(keys.map(([, id], i) => [id, values[i]])), events, "event");
-	const union = own ? mergeCars(own, car) : { car, keptOwnSettings: false };
+	const union = own ? mergeCars(own, car) : { car, decided: [] };
+	refuse(
+		danglingError(added, idsOf([union.car]), new Set([...keys.map(([, id]) => id), ...added.map(({ id }) => id)])),
+	);
 	// Each may be within the limits, and together they would be a log that no backup of could be read.
 	refuseMoreThan(mostEvents, keys.length + added.length, "events");
 	refuseMoreThan(mostCalibrations, union.car.calibrations.length, "calibrations");
@@ -112,7 +122,7 @@ export async function merge(tx: Writing, { car, events }: Log): Promise<Merged &
 		added: added.length,
 		known: events.length - added.length,
 		carIsNew: !own,
-		keptOwnSettings: union.keptOwnSettings,
+		decided: union.decided,
 		...(holes.length > 0 && { lacking: holes.length }),
 		written: { carId: car.id, car: union.car, events: added, head },
 	};
@@ -134,8 +144,8 @@ function figuresAfter(
 	return healed ? is : withEvents(before, added);
 }
 
-function refuseMoreThan(most: number, count: number, what: string): void {
-	if (count > most) throw new RangeError(`the two logs together would have ${count} ${what}, and may have ${most}`);
+function refuseMoreThan(most: number, count: number, of: TooMany["of"]): void {
+	if (count > most) throw new TooManyError({ of, count, most });
 }
 
 /** The events without exact repetitions. Throws DuplicateIdError. */

@@ -1,12 +1,13 @@
 /**
- * Format version 1 of the log, as design/log-format has it: frozen once released. The sentences are what a person reads
- * after the place, so each says what the field must be. Fields we don't know are kept and mean nothing.
+ * Format version 1 of the log, as design/log-format has it: frozen once released. Each field names what it must be (see
+ * `must.ts`). Fields we don't know are kept and mean nothing.
  */
 import * as z from "zod/mini";
 import type { LogEvent } from "../domain/event";
 import type { Fraction, Litres } from "../domain/quantity";
-import type { Car } from "../domain/vehicle";
+import type { Calibration, Car } from "../domain/vehicle";
 import { longestName, mostCalibrations, mostEvents } from "./limits";
+import { finest, type Must, mostOf } from "./must";
 
 export const format = "heeltap-log";
 export const version = 1;
@@ -24,81 +25,81 @@ function quantity<Q extends number>(checked: z.ZodMiniNumber): z.ZodMiniType<Q, 
 	return checked as unknown as z.ZodMiniType<Q, number>;
 }
 
-const text = z
-	.string(`must be text of 1 to ${longestName} characters`)
-	.check(
-		z.minLength(1),
-		z.maxLength(longestName),
-		z.refine(isWellFormed, "must not hold half a character (a lone surrogate)"),
-	);
-
-/** What screens show. */
-const label = text.check(
-	z.refine(isTame, "must not hold line breaks, controls, turns of direction, or more than 30 marks on one letter"),
-);
-
-const aFraction = quantity<Fraction>(z.number("must be a number from 0 to 1").check(z.gte(0), z.lte(1)));
-const aBudget = quantity<Fraction>(z.number("must be a chance between 0 and 1").check(z.gt(0), z.lt(1)));
-// No instrument is finer than a millionth, and nothing is known where the spread exceeds the whole scale.
-const finest = 1e-6;
-const aLevelSd = z.number("must be from 0.000001 to 0.5 of the tank").check(z.gte(finest), z.lte(0.5));
-const anSd = z.number("must be from 0.000001 to 1").check(z.gte(finest), z.lte(1));
-const aVolume = quantity<Litres>(z.number("must be more than 0 L and at most 2000 L").check(z.gt(0), z.lte(2000)));
-const anOdometer = z.number("must be from 0 to 5000000 km").check(z.gte(0), z.lte(5e6));
-// Some currencies count in thousands for a litre.
-const aPrice = z.number("must be a price per litre, more than 0 and at most 1000000").check(z.gt(0), z.lte(1e6));
-
-const twoContents = "must be two contents, [low, high], each from 0 to 1";
-const aRange = z
-	.tuple([aFraction, aFraction], twoContents)
-	.check(z.refine(([low, high]) => low <= high, "must run from the lower content to the higher"));
-const aWindow = z
-	.tuple([aFraction, aFraction], twoContents)
-	.check(z.refine(([low, high]) => low < high, "must have a lower end below its higher end"));
-
-const time = "must be a time with its offset, such as 2026-06-01T17:30:00+02:00";
-const timePattern = /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,9})?)?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
-const aTime = z
-	.string(time)
-	.check(z.regex(timePattern), z.refine(isRealDay, "must be on a day that exists, from 1970 to 2200"));
-
-const aProduct = z.looseObject({ id: label, range: aRange }, "must be a product: its id and range");
-
-const calibrationSchema = z.looseObject(
-	{
-		id: text,
-		name: label,
-		calibratedFor: aFraction,
-		window: aWindow,
-		leanBudget: z.exactOptional(aBudget),
-		knockBudget: z.exactOptional(aBudget),
-	},
-	"must be a calibration in braces",
-);
-
-/** A number of the fuel-system card, within limits that no car comes near. */
-function aSize(what: string, most: number, unit = "") {
-	return z.exactOptional(z.number(`must be ${what} from 0.000001 to ${most}${unit}`).check(z.gte(finest), z.lte(most)));
+/** The message of a fault. */
+function must(be: Must): Must {
+	return be;
 }
 
-const aCount = z
-	.number("must be a whole number of injectors from 1 to 100")
-	.check(z.gte(1), z.lte(100), z.multipleOf(1));
-const aSpread = aSize("a relative standard uncertainty", 1);
+const text = z
+	.string(must("text"))
+	.check(z.minLength(1), z.maxLength(longestName), z.refine(isWellFormed, must("wellFormed")));
+
+/** What screens show. */
+const label = text.check(z.refine(isTame, must("tame")));
+
+const aFraction = quantity<Fraction>(z.number(must("fraction")).check(z.gte(0), z.lte(1)));
+const aBudget = quantity<Fraction>(z.number(must("budget")).check(z.gt(0), z.lt(1)));
+// Nothing is known where the spread exceeds the whole scale.
+const aLevelSd = z.number(must("levelSd")).check(z.gte(finest), z.lte(0.5));
+const anSd = z.number(must("sd")).check(z.gte(finest), z.lte(1));
+const aVolume = quantity<Litres>(z.number(must("volume")).check(z.gt(0), z.lte(2000)));
+const anOdometer = z.number(must("odometer")).check(z.gte(0), z.lte(5e6));
+// Some currencies count in thousands for a litre.
+const aPrice = z.number(must("price")).check(z.gt(0), z.lte(1e6));
+
+const aRange = z
+	.tuple([aFraction, aFraction], must("contents"))
+	.check(z.refine(([low, high]) => low <= high, must("contentsInOrder")));
+const aWindow = z
+	.tuple([aFraction, aFraction], must("contents"))
+	.check(z.refine(([low, high]) => low < high, must("windowInOrder")));
+
+const timePattern = /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,9})?)?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
+const aTime = z.string(must("time")).check(z.regex(timePattern), z.refine(isRealDay, must("realDay")));
+
+const aProduct = z.looseObject({ id: label, range: aRange }, must("product"));
+
+/** A number of the fuel-system card, within limits that no car comes near. */
+function aSize(what: keyof typeof mostOf) {
+	return z.exactOptional(z.number(must(what)).check(z.gte(finest), z.lte(mostOf[what])));
+}
+
+/** What a tuner says of a calibration, in a log and on a card. */
+export const calibrationFields = {
+	name: label,
+	calibratedFor: aFraction,
+	window: aWindow,
+	leanBudget: z.exactOptional(aBudget),
+	knockBudget: z.exactOptional(aBudget),
+	leanestLambda: aSize("lambda"),
+	notes: z.exactOptional(label),
+	wayBack: z.exactOptional(label),
+};
+
+export const calibrationSchema: Shape<Calibration> = z.looseObject(
+	{ id: text, ...calibrationFields },
+	must("calibration"),
+);
+
+/** A day as `2026-06-01`. */
+export const aDay = z.string(must("realDay")).check(z.regex(/^\d{4}-\d\d-\d\d$/), z.refine(isRealDay));
+
+const aCount = z.number(must("injectorCount")).check(z.gte(1), z.lte(100), z.multipleOf(1));
+const aSpread = aSize("spread");
 
 const fuelSystemSchema = z.looseObject(
 	{
-		injectorFlowCcPerMin: aSize("the flow of one injector", 100_000, " cc/min"),
-		injectorRatedKPa: aSize("a pressure", 1_000_000, " kPa"),
-		injectorFullLoadKPa: aSize("a pressure", 1_000_000, " kPa"),
+		injectorFlowCcPerMin: aSize("injectorFlow"),
+		injectorRatedKPa: aSize("pressure"),
+		injectorFullLoadKPa: aSize("pressure"),
 		injectorCount: z.exactOptional(aCount),
-		dutyLimit: aSize("a share of the time", 1),
-		pumpFlowLPerH: aSize("the flow of the pump", 100_000, " L/h"),
-		powerKW: aSize("a power", 100_000, " kW"),
-		consumptionGPerKWh: aSize("a consumption of gasoline", 10_000, " g/kWh"),
-		trimAuthority: aSize("a fraction", 1),
-		commandedLambda: aSize("a lambda", 10),
-		leanestLambda: aSize("a lambda", 10),
+		dutyLimit: aSize("dutyLimit"),
+		pumpFlowLPerH: aSize("pumpFlow"),
+		powerKW: aSize("power"),
+		consumptionGPerKWh: aSize("consumption"),
+		trimAuthority: aSize("trimAuthority"),
+		commandedLambda: aSize("lambda"),
+		leanestLambda: aSize("lambda"),
 		spreads: z.exactOptional(
 			z.looseObject(
 				{
@@ -110,14 +111,14 @@ const fuelSystemSchema = z.looseObject(
 					trim: aSpread,
 					lambda: aSpread,
 				},
-				"must be the relative standard uncertainties in braces",
+				must("spreads"),
 			),
 		),
 	},
-	"must be the fuel-system card in braces",
+	must("fuelSystem"),
 );
 
-const aCurrency = "must be the three letters of a currency, such as EUR (ISO 4217)";
+const aChange = z.exactOptional(aTime);
 
 export const carSchema: Shape<Car> = z.looseObject(
 	{
@@ -129,15 +130,18 @@ export const carSchema: Shape<Car> = z.looseObject(
 				gaugeSd: z.exactOptional(aLevelSd),
 				clickSd: z.exactOptional(aLevelSd),
 			},
-			"must be the tank in braces",
+			must("tank"),
 		),
 		calibrations: z
-			.array(calibrationSchema, "must be a list of calibrations, perhaps empty: []")
-			.check(z.maxLength(mostCalibrations, `must be at most ${mostCalibrations} calibrations`)),
-		currency: z.exactOptional(z.string(aCurrency).check(z.regex(/^[A-Z]{3}$/, aCurrency))),
+			.array(calibrationSchema, must("calibrations"))
+			.check(z.maxLength(mostCalibrations, must("fewCalibrations"))),
+		currency: z.exactOptional(z.string(must("currency")).check(z.regex(/^[A-Z]{3}$/, must("currency")))),
 		fuelSystem: z.exactOptional(fuelSystemSchema),
+		changed: z.exactOptional(
+			z.looseObject({ name: aChange, tank: aChange, currency: aChange, fuelSystem: aChange }, must("changed")),
+		),
 	},
-	"must be a car in braces",
+	must("car"),
 );
 
 const recorded = { id: text, at: aTime, after: z.exactOptional(text) };
@@ -151,7 +155,7 @@ const startSchema = z.looseObject({
 			z.looseObject({ range: aRange, value: nothing(), sd: nothing() }),
 			z.looseObject({ value: aFraction, sd: anSd, range: nothing() }),
 		],
-		"must hold either range, or value and sd",
+		must("startContents"),
 	),
 	gauge: z.exactOptional(aFraction),
 });
@@ -164,7 +168,7 @@ const fillSchema = z.looseObject({
 	litres: aVolume,
 	place: z.exactOptional(label),
 	gauge: z.exactOptional(aFraction),
-	toClick: z.exactOptional(z.boolean("must be true or false")),
+	toClick: z.exactOptional(z.boolean(must("yesOrNo"))),
 	odometerKm: z.exactOptional(anOdometer),
 	pricePerLitre: z.exactOptional(aPrice),
 });
@@ -178,18 +182,18 @@ const readingSchema = z.discriminatedUnion(
 			.looseObject({
 				...measured,
 				of: z.literal("trim"),
-				value: z.number("must be a trim from -0.9 to 9").check(z.gte(-0.9), z.lte(9)),
+				value: z.number(must("trim")).check(z.gte(-0.9), z.lte(9)),
 				calibratedFor: aFraction,
 				baselineSd: z.exactOptional(anSd),
 			})
 			.check(
 				z.refine(({ sd, baselineSd = 0 }) => baselineSd < sd, {
 					path: ["baselineSd"],
-					error: "must be less than sd, of which it is a part",
+					error: must("baselineSd"),
 				}),
 			),
 	],
-	"must be tank, pump or trim",
+	must("readingOf"),
 );
 
 export const eventSchema: Shape<LogEvent> = z.discriminatedUnion(
@@ -203,15 +207,12 @@ export const eventSchema: Shape<LogEvent> = z.discriminatedUnion(
 		z.looseObject({ ...recorded, kind: z.literal("void"), target: text }),
 	],
 	{
-		error: ({ code }) =>
-			code === "invalid_union"
-				? "must be start, fill, reading, level, calibration or void"
-				: "must be an event in braces",
+		error: ({ code }) => (code === "invalid_union" ? must("kind") : must("event")),
 	},
 );
 
 function nothing() {
-	return z.exactOptional(z.never("must be left out beside the other way to give the contents"));
+	return z.exactOptional(z.never(must("leftOut")));
 }
 
 function isWellFormed(value: string): boolean {

@@ -5,6 +5,7 @@ import {
 	precacheAndRoute,
 } from "workbox-precaching";
 import { registerRoute } from "workbox-routing";
+import { takeShared } from "./shared";
 
 declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: (PrecacheEntry | string)[] };
 
@@ -18,6 +19,8 @@ registerRoute(
 	({ request, url, sameOrigin }) => sameOrigin && request.mode === "navigate" && shell.includes(url.pathname),
 	createHandlerBoundToURL("index.html"),
 );
+
+takeShared();
 
 // A new version waits until the driver accepts it: see src/pwa/update.ts.
 self.addEventListener("message", (event) => {

@@ -23,23 +23,13 @@ const policy = [
 ];
 
 /** What the app never asks for; a hole in it could not either. */
-const unused = [
-	"camera",
-	"microphone",
-	"geolocation",
-	"payment",
-	"usb",
-	"serial",
-	"bluetooth",
-	"hid",
-	"midi",
-	"display-capture",
-];
+const unused = ["microphone", "geolocation", "payment", "usb", "serial", "bluetooth", "hid", "midi", "display-capture"];
 
 /** What a server that can set headers should send; a meta tag can carry neither frame-ancestors nor the others. */
 export const headers = {
 	"Content-Security-Policy": [...policy, "frame-ancestors 'none'"].join("; "),
-	"Permissions-Policy": unused.map((feature) => `${feature}=()`).join(", "),
+	// The camera scans codes, on the app's own page only and when the driver says so.
+	"Permissions-Policy": [...unused.map((feature) => `${feature}=()`), "camera=(self)"].join(", "),
 	// No page of another host gets hold of the app's window, or of its files.
 	"Cross-Origin-Opener-Policy": "same-origin",
 	"Cross-Origin-Resource-Policy": "same-origin",

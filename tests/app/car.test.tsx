@@ -170,7 +170,7 @@ test("a backup is handed on as text where the phone can, and saved where it will
 	expect(saved.name).toBe("heeltap-the-grey-one-2026-06-10.json");
 });
 
-test("opening a backup tells what was new, and that the phone’s own settings stay", async () => {
+test("opening a backup tells what was new, and which settings the two have otherwise", async () => {
 	const { user, store } = await openCar();
 	const other = {
 		format: "heeltap-log",
@@ -180,7 +180,7 @@ test("opening a backup tells what was new, and that the phone’s own settings s
 	};
 	const file = new File([JSON.stringify(other)], "log.json", { type: "application/json" });
 	await user.upload(screen.getByLabelText("Open a backup"), file);
-	await screen.findByText(/joined: 1 new entry, 1 known already\. The file has another name or tank/);
+	await screen.findByText(/joined: 1 new entry, 1 known already\. The two had other settings \(name\)/);
 	expect(await store.countEvents("car")).toBe(2);
 	expect((await store.cars())[0].name).toBe("The grey one");
 });

@@ -210,7 +210,9 @@ test("likeliest() is as sure as its weight, and may be that nothing is wrong", (
 		`Probably (60 %): ${sentence}`,
 		`Perhaps (30 %): ${sentence}`,
 	]);
-	expect(spaces(likeliest(contradiction({ nothing: 0.6, weight: 0.3 }), "L"))).toBe(`Probably (60 %): ${nothingWords}`);
+	expect(spaces(likeliest(contradiction({ nothing: 0.6, weight: 0.3 }), "L"))).toBe(
+		`Probably (60 %): ${nothingWords()}`,
+	);
 	const none = contradiction({ doubt: { nothing: 0, explanations: [] } });
 	expect(likeliest(none, "L")).toBe("No single slip explains it.");
 });

@@ -24,7 +24,7 @@ async function openFill(fault: { now: Error | null }) {
 			tries.push(events.map(({ id }) => id));
 			if (!fault.now) return keeper.append(carId, events, options);
 			// The storage was slow, not dead: what it was told to write arrives all the same.
-			if (fault.now.message.includes("does not answer")) await keeper.append(carId, events, options);
+			if (fault.now.message.includes("slow")) await keeper.append(carId, events, options);
 			throw fault.now;
 		},
 	});

@@ -3,8 +3,9 @@ import fc from "fast-check";
 import { afterEach, expect, test, vi } from "vitest";
 import { mixGridFor } from "../../src/app/mixGrid";
 import { gridPicture, type Item, sheetPicture } from "../../src/app/mixPicture";
-import { cellSentence, cellWords, mixCaution, mixFinding } from "../../src/app/mixWords";
+import { cellSentence, cellWords, mixFinding } from "../../src/app/mixWords";
 import { readTable } from "../../src/app/tableDraft";
+import { mixesWords } from "../../src/app/words/mixes";
 import type { MixCell, MixTable } from "../../src/domain/plan/mixTable";
 import { litresPer, type VolumeUnit } from "../../src/domain/units";
 import { aCalibration, aCar, aFill, aStart } from "../helpers/logs";
@@ -54,7 +55,7 @@ test("the table tells for the last two fuels what their amounts make of this tan
 	expect(spaces(table.getByText(/^In the tank/).textContent)).toMatch(/about 2\d % ethanol, 9 in 10: \d+–\d+ %/);
 	table.getByText(/^Flex fuel E85 .US.: 51–83.%. Gasoline E10 .US.: 9–10.%. Bought at Harbour\.$/);
 	table.getByText(/^Window of “Blend 30”: 26–34.%\. Accepted: too much 1 in 20, too little 1 in 20\.$/);
-	table.getByText(mixCaution);
+	table.getByText(mixesWords().caution);
 	table.getByRole("img", {
 		name: /^What amounts of “Flex fuel E85 .US.” and then “Gasoline E10 .US.” make of this tank/,
 	});
@@ -214,7 +215,7 @@ test("the table is handed on as a picture that says what it assumes and that it 
 	expect(text).toMatch(/The grey one, Jun 20, 2026/);
 	expect(text).toMatch(/In the tank: about 2\d % ethanol/);
 	expect(text).toMatch(/Window of “Blend 30”: 26–34 %/);
-	expect(text).toContain(mixCaution);
+	expect(text).toContain(mixesWords().caution);
 });
 
 test("where nothing can be shared, or the sharing fails, the picture is saved", async () => {
@@ -343,7 +344,7 @@ test("a sheet holds the heading, every line and the caution, word for word", () 
 			const lines = ["The grey one, Jun 20, 2026", "In the tank: about 29 % ethanol, 9 in 10: 27–31 %."];
 			const sheet = sheetPicture({ table, names: ["A", "B"], unit }, "A heading", lines, { width: 600, text: 15 });
 			const words = sheet.items.flatMap((item) => (item.kind === "text" ? [item.text] : [])).join(" ");
-			for (const text of ["A heading", ...lines, mixCaution]) expect(words).toContain(text);
+			for (const text of ["A heading", ...lines, mixesWords().caution]) expect(words).toContain(text);
 			for (const item of sheet.items) if (item.kind === "text") expect(item.y).toBeLessThan(sheet.height);
 		}),
 		{ numRuns: 30 },

@@ -3,6 +3,11 @@ import { cpSync, mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { framed } from "../../src/share/frame";
+import { foundIn } from "../../src/share/link";
+import { packed } from "../../src/share/pack";
+import { packedPart, partOf } from "../../src/share/part";
+import { linksOf } from "../../src/share/sequence";
 import { formatLog } from "../../src/store/backup";
 import { hostileLog, hostileNames } from "../helpers/hostileNames";
 import { csvOf } from "../helpers/logCsv";
@@ -68,6 +73,11 @@ function screens(): [address: string, mark: string][] {
 		]),
 		["datalog", 'main input[type="file"]'],
 		["setup", 'main input[type="file"]'],
+		["card", "main form"],
+		...hostileNames.map((name): [string, string] => [`card/${hostileCard(name)}`, "main dl"]),
+		["hand", "main svg.qr"],
+		["take", 'main input[type="file"]'],
+		[`take/${hostileStop()}`, "main ul.handed"],
 		["calibration", 'main button[type="submit"]'],
 		...log.car.calibrations.map((each): [string, string] => [
 			`calibration/${id(each.id)}`,
@@ -80,6 +90,20 @@ function screens(): [address: string, mark: string][] {
 			return [...(i % 4 < 2 ? [entry] : []), ...(kind === "fill" && i % 3 === 0 ? [correction] : [])];
 		}),
 	];
+}
+
+function hostileCard(name: string): string {
+	const [notes, wayBack] = [name, name];
+	return framed("card", packed({ name, calibratedFor: 0.3, window: [0.26, 0.34], notes, wayBack }));
+}
+
+/** New entries of the same car, with the same names. */
+function hostileStop(): string {
+	const events = log.events
+		.slice(0, 5)
+		.map((event) => ({ ...event, id: `${event.kind} anew ${event.id.slice(0, 40)}` }));
+	const part = partOf({ ...log.car, name: hostileNames[1] }, events, { what: "all" });
+	return foundIn(linksOf("", packedPart(part), 100_000)[0])[0].payload;
 }
 
 /** What is wrong with the screen as it stands, everything unfolded. */

@@ -4,12 +4,15 @@ import { isDeepStrictEqual } from "node:util";
 import { openDB } from "idb";
 import { readLogFile } from "../../src/app/readLogFile";
 import { countingEvents, type LogEvent } from "../../src/domain/event";
+import type { Result } from "../../src/domain/result";
 import { keeperOf } from "../../src/keeper/keeper";
 import { type Log, parseLog } from "../../src/store/backup";
-import { DuplicateIdError } from "../../src/store/errors";
+import { faultOf } from "../../src/store/errors";
+import type { LogError } from "../../src/store/logError";
 import { openStore } from "../../src/store/store";
 import { soundTexts } from "./hostileLogs";
 import { quickReplay } from "./quickReplay";
+import { saidOf, sentenceOf } from "./sentences";
 
 export interface Attempt {
 	readonly outcome: "imported" | "refused";
@@ -60,7 +63,7 @@ export async function importingPhone(name: string): Promise<ImportingPhone> {
 			const file = new File([bytes], "log.json");
 			const began = performance.now();
 			const text = await readLogFile(file);
-			const answer = text.ok ? await keeper.importLog(text.value).catch(refusal) : text;
+			const answer = text.ok ? await keeper.importLog(text.value).then(inWords, refusal) : text;
 			const ms = performance.now() - began;
 			if (answer.ok) {
 				await checkWhole(parsedOr(text.ok ? text.value : ""));
@@ -87,9 +90,13 @@ function linkless(event: LogEvent | undefined): unknown {
 }
 
 /** The store refuses what contradicts it by throwing. */
-function refusal(error: unknown): { readonly ok: false; readonly error: string } {
-	if (error instanceof DuplicateIdError || error instanceof RangeError) return { ok: false, error: error.message };
+async function refusal(error: unknown): Promise<{ readonly ok: false; readonly error: string }> {
+	if (faultOf(error)) return { ok: false, error: await sentenceOf(error) };
 	throw error;
+}
+
+function inWords<Value>(answer: Result<Value, LogError>): Result<Value, string> {
+	return answer.ok ? answer : { ok: false, error: saidOf(answer.error) };
 }
 
 /** Whatever is taken can be reckoned: a log that is allowed leads to no NaN. */
@@ -102,7 +109,7 @@ function checkFigures(car: Log["car"], events: Log["events"]): void {
 
 function parsedOr(text: string): Log {
 	const log = parseLog(text.replace(/^\ufeff/, ""));
-	if (!log.ok) throw new Error(log.error.message);
+	if (!log.ok) throw new Error(saidOf(log.error));
 	return log.value;
 }
 

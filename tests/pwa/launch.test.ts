@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from "vitest";
-import { followLaunches } from "../../src/pwa/launch";
+import { followLaunches, takeLaunched } from "../../src/pwa/launch";
 
 afterEach(() => {
 	location.hash = "";
@@ -17,6 +17,23 @@ test("followLaunches goes where a shortcut points and stays put for the plain ic
 	expect(location.hash).toBe("#/fill");
 	launch({ targetURL: "https://host.test/app/" });
 	launch({});
+	expect(location.hash).toBe("#/fill");
+});
+
+test("followLaunches keeps a file that the app was opened with until it is taken, and leads to where it is looked at", () => {
+	let launch = (_: { targetURL?: string; files?: readonly { getFile(): Promise<File> }[] }) => {};
+	const launchQueue = {
+		setConsumer: (consumer: typeof launch) => {
+			launch = consumer;
+		},
+	};
+	followLaunches(Object.assign(window, { launchQueue }));
+	const file = { getFile: async () => new File(["{}"], "log.json") };
+	launch({ targetURL: "https://host.test/app/", files: [file] });
+	expect(location.hash).toMatch(/^#\/take\/file\d+$/);
+	expect(takeLaunched()).toBe(file);
+	expect(takeLaunched()).toBeNull();
+	launch({ targetURL: "https://host.test/app/#/fill", files: [] });
 	expect(location.hash).toBe("#/fill");
 });
 

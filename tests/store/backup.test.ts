@@ -2,14 +2,15 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { toJSONSchema } from "zod/mini";
 import { compareEvents } from "../../src/domain/event";
-import { describeLogError, formatLog, type Log, parseLog } from "../../src/store/backup";
+import { formatLog, type Log, parseLog } from "../../src/store/backup";
 import { scanJson } from "../../src/store/scanJson";
 import { logSchema } from "../../src/store/wire";
 import { aFill, aLog, logs } from "../helpers/logs";
+import { placeOf, saidOf } from "../helpers/sentences";
 
 function parsed(text: string): Log {
 	const result = parseLog(text);
-	if (!result.ok) throw new Error(describeLogError(result.error));
+	if (!result.ok) throw new Error(saidOf(result.error));
 	return result.value;
 }
 
@@ -151,9 +152,9 @@ const punctuation = fc.constantFrom("{", "}", "[", "]", ",", ":", '"', "\\", "\n
 function expectSettled(text: string): void {
 	const result = parseLog(text);
 	if (result.ok) return;
-	expect(result.error.where).not.toBe("");
-	expect(result.error.message).not.toBe("");
-	expect(describeLogError(result.error)).not.toMatch(/\p{Control}|\p{Surrogate}/u);
+	expect(placeOf(result.error)).not.toBe("");
+	expect(saidOf(result.error)).toMatch(/: ./);
+	expect(saidOf(result.error)).not.toMatch(/\p{Control}|\p{Surrogate}/u);
 }
 
 function isJson(text: string): boolean {

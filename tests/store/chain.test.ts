@@ -9,6 +9,7 @@ import { formatLog, parseLog } from "../../src/store/backup";
 import { holesIn } from "../../src/store/chain";
 import { DuplicateIdError, openStore, type Store } from "../../src/store/store";
 import { aCar, aFill, aLevel, aLog, aStart, aVoid } from "../helpers/logs";
+import { saidOf } from "../helpers/sentences";
 
 const opened: Store[] = [];
 let serial = 0;
@@ -152,7 +153,7 @@ describe("merge", () => {
 		const events = [aFill({ after: "gone" }), aLevel({ after: "fill" })];
 		expect(await store.merge({ car: aCar(), events })).toMatchObject({ added: 2, lacking: 1 });
 		const later = await store.merge({ car: aCar(), events: [aStart({ id: "gone" })] });
-		expect(later).toEqual({ added: 1, known: 0, carIsNew: false, keptOwnSettings: false });
+		expect(later).toEqual({ added: 1, known: 0, carIsNew: false, decided: [] });
 		expect((await store.heads()).car.lacks).toBeUndefined();
 	});
 });
@@ -164,13 +165,13 @@ test("after travels in the file, is any event's, and must be an id", () => {
 	expect(again).toMatchObject({ ok: true });
 	if (again.ok) expect([...again.value.events].sort(byId)).toEqual([...chain].sort(byId));
 	const wrong = parseLog(formatLog(aLog({ events: [aFill({ after: 3 })] })));
-	expect(wrong).toMatchObject({ ok: false, error: { where: 'events[0] (id "fill") after' } });
+	expect(wrong).toMatchObject({ ok: false, error: { where: { path: 'events[0] (id "fill") after' } } });
 });
 
 test("after changes no number", () => {
 	const text = readFileSync(join(import.meta.dirname, "../fixtures/log-v1-chain.json"), "utf8");
 	const log = parseLog(text);
-	if (!log.ok) throw new Error(log.error.message);
+	if (!log.ok) throw new Error(saidOf(log.error));
 	expect(log.value.events.some(({ after }) => after !== undefined)).toBe(true);
 	const bare = log.value.events.map(({ after: _, ...event }) => event as LogEvent);
 	const figures = (events: readonly LogEvent[]) => [...replay(log.value.car, events)].map(({ estimate }) => estimate);

@@ -8,6 +8,7 @@ import { formatLog, parseLog } from "../../src/store/backup";
 import { refuseBad } from "../../src/store/checks";
 import { type Broken, broken, expectError } from "../helpers/brokenLogs";
 import { aCar, aLog, aStart } from "../helpers/logs";
+import { saidOf, sentenceOf } from "../helpers/sentences";
 
 const full = {
 	injectorFlowCcPerMin: 550,
@@ -67,7 +68,7 @@ const cards = fc.record(
 function roundTrip(fuelSystem: object): unknown {
 	const text = formatLog({ car: aCar({ fuelSystem }), events: [aStart()] });
 	const log = parseLog(text);
-	if (!log.ok) throw new Error(`${log.error.where}: ${log.error.message}`);
+	if (!log.ok) throw new Error(saidOf(log.error));
 	expect(formatLog(log.value)).toBe(text);
 	return log.value.car.fuelSystem;
 }
@@ -180,8 +181,11 @@ describe("parseLog refuses, and says where and why,", () => {
 	});
 });
 
-test("refuseBad keeps a bad card from being written", () => {
+test("refuseBad keeps a bad card from being written", async () => {
 	const bad = aCar({ fuelSystem: { powerKW: Number.NaN } });
-	expect(() => refuseBad(bad, [])).toThrow(/car\.fuelSystem\.powerKW: must be a power/);
+	const refused = await Promise.resolve()
+		.then(() => refuseBad(bad, []))
+		.catch(sentenceOf);
+	expect(refused).toMatch(/car\.fuelSystem\.powerKW: must be a power/);
 	expect(() => refuseBad(aCar({ fuelSystem: full }), [])).not.toThrow();
 });

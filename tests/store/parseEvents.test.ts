@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { describeLogError } from "../../src/store/backup";
 import { type Broken, broken, errorOf, expectError } from "../helpers/brokenLogs";
+import { placeOf, saidOf } from "../helpers/sentences";
 
 // The order of the events of aLog().
 const [start, flash, fill, tank, pump, trim, level, annul] = [0, 1, 2, 3, 4, 5, 6, 7];
@@ -235,9 +235,9 @@ test.each(cases)("parseLog refuses %s, and says where and why", (_name, mutate, 
 	expectError(broken(mutate), "bad", where, message);
 });
 
-test("describeLogError gives the place and the reason in one line", () => {
+test("logSentence gives the place and the reason in one line", () => {
 	const error = errorOf(broken((file) => (file.events[fill].litres = 0)));
-	expect(describeLogError(error)).toBe('events[2] (id "fill") litres: must be more than 0 L and at most 2000 L, got 0');
+	expect(saidOf(error)).toBe('events[2] (id "fill") litres: must be more than 0 L and at most 2000 L, got 0');
 });
 
 test("parseLog names the first fault, and broken JSON before all else", () => {
@@ -245,6 +245,6 @@ test("parseLog names the first fault, and broken JSON before all else", () => {
 		file.events[start].gauge = 2;
 		file.events[fill].litres = 0;
 	});
-	expect(errorOf(text).where).toBe('events[0] (id "start") gauge');
-	expect(errorOf(`${text}}`).where).toMatch(/^line 1, column \d+$/);
+	expect(placeOf(errorOf(text))).toBe('events[0] (id "start") gauge');
+	expect(placeOf(errorOf(`${text}}`))).toMatch(/^line 1, column \d+$/);
 });

@@ -3,7 +3,9 @@ import type { VolumeUnit } from "../../domain/units";
 import { fromLitres } from "../../domain/units";
 import { budgetsOf } from "../../domain/warnings";
 import { inTwenty, volume, volumeRange } from "../format";
+import { typedNumber } from "../typedNumber";
 import { type PreviewSource, usePreviewed } from "../usePreview";
+import { fillWords } from "../words/fill";
 import "./AmountBar.css";
 import "./slider.css";
 
@@ -44,7 +46,7 @@ export function AmountBar({ source, amount, most, unit, onSlide }: AmountBarProp
 			<input
 				type="range"
 				class="slider"
-				aria-label={`Amount, ${unit}, by sliding`}
+				aria-label={fillWords().sliding(unit)}
 				min={0}
 				max={fromLitres(most, unit)}
 				step={step}
@@ -57,22 +59,23 @@ export function AmountBar({ source, amount, most, unit, onSlide }: AmountBarProp
 }
 
 function rounded(value: number, step: number): string {
-	return value === 0 ? "" : String(Math.round(value / step) / Math.round(1 / step));
+	return value === 0 ? "" : typedNumber(Math.round(value / step) / Math.round(1 / step));
 }
 
 type Stretch = ReturnType<typeof insideStretch>;
 type Best = ReturnType<typeof bestAmount> | null;
 
 function words(inside: Stretch, lean: Stretch, best: Best, last: number, unit: VolumeUnit): string {
-	const past = lean && pastWords(lean, last, unit);
-	if (inside) return `Inside the window: ${volumeRange(inside.from, inside.to, unit)} of this. ${past ?? ""}`;
-	if (!best) return "";
-	return `No amount brings it inside as surely as asked; the best is ${volume(best.amount, unit)} of this, inside: ${inTwenty(best.inside)}. ${past ?? ""}`;
+	if (!inside && !best) return "";
+	const { inside: insideWords, noneInside } = fillWords();
+	const first = inside
+		? insideWords(volumeRange(inside.from, inside.to, unit))
+		: best && noneInside(volume(best.amount, unit), inTwenty(best.inside));
+	return lean ? `${first} ${pastWords(lean, last, unit)}` : `${first}`;
 }
 
 function pastWords({ from, to }: NonNullable<Stretch>, last: number, unit: VolumeUnit): string {
-	if (from > 0) return `Past the lean limit from ${volume(from, unit)}.`;
-	return to < last
-		? `Past the lean limit until ${volume(to, unit)} of this are in.`
-		: "Past the lean limit with any amount of this.";
+	const words = fillWords();
+	if (from > 0) return words.leanFrom(volume(from, unit));
+	return to < last ? words.leanUntil(volume(to, unit)) : words.leanAlways;
 }

@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import type { VolumeUnit } from "../../domain/units";
 import type { DraftPour } from "../fillDraft";
 import type { PreviewSource } from "../usePreview";
+import { fillWords } from "../words/fill";
 import { AmountBar } from "./AmountBar";
 import { Keypad } from "./Keypad";
 
@@ -25,12 +26,11 @@ interface AmountCardProps {
 /** How much was pumped: typed, slid, and whether the nozzle clicked. */
 export function AmountCard(props: AmountCardProps) {
 	const { pour, label, amount, most, unit, source, refused, fault, onChange, children } = props;
+	const words = fillWords();
 	return (
 		<div class="card">
 			<div class="amount">
-				<label for="amount">
-					{label}, {unit}
-				</label>
+				<label for="amount">{words.inUnit(label, unit)}</label>
 				<input
 					id="amount"
 					class="number"
@@ -47,14 +47,14 @@ export function AmountCard(props: AmountCardProps) {
 			{source && (
 				<AmountBar source={source} amount={amount} most={most} unit={unit} onSlide={(typed) => onChange({ typed })} />
 			)}
-			<Keypad value={pour.typed} label="the amount" onChange={(typed) => onChange({ typed })} />
+			<Keypad value={pour.typed} label={words.keysFor} onChange={(typed) => onChange({ typed })} />
 			<button
 				type="button"
 				class="button wide"
 				aria-pressed={pour.toClick}
 				onClick={() => onChange({ toClick: !pour.toClick })}
 			>
-				{pour.toClick ? "✓ Filled to the first click" : "Filled to the first click?"}
+				{pour.toClick ? `✓ ${words.clicked}` : words.askClicked}
 			</button>
 			{children}
 		</div>

@@ -1,5 +1,6 @@
 import type { FillDraft } from "../fillDraft";
 import { dateTime } from "../format";
+import { stopWords } from "../words/stop";
 import { GaugeField, gaugeWords } from "./GaugeField";
 import { PlacePicker } from "./PlacePicker";
 import { WhenField } from "./WhenField";
@@ -14,25 +15,22 @@ interface ArrivalFieldsProps {
 /** Where and when the stop is, and what the gauge shows; folded away, for mostly it is filled in right. */
 export function ArrivalFields({ draft, places, now, onChange }: ArrivalFieldsProps) {
 	const { place, at, gauge } = draft;
+	const words = stopWords();
+	const named = place ?? words.placeNotNamed;
 	return (
 		<>
 			<details class="card">
-				<summary>
-					{place ?? "Place not named"}
-					{at === null ? "" : `, ${dateTime(at)}`}
-				</summary>
+				<summary>{at === null ? named : words.placeAndTime(named, dateTime(at))}</summary>
 				<div class="stack">
 					<PlacePicker places={places} chosen={place} onChoose={(chosen) => onChange({ ...draft, place: chosen })} />
 					<WhenField value={at} now={now} onChange={(chosen) => onChange({ ...draft, at: chosen })} />
 				</div>
 			</details>
 			<details class="card">
-				<summary>
-					{gauge === null ? "Gauge before filling: not looked" : `Gauge before filling: ${gaugeWords(gauge)}`}
-				</summary>
+				<summary>{gauge === null ? words.gaugeNotLooked : words.gaugeBefore(gaugeWords(gauge))}</summary>
 				<GaugeField
-					label="Fuel gauge before filling"
-					hint="What was left decides how far this fill moves the blend: a look narrows the dots."
+					label={words.gauge}
+					hint={words.gaugeHint}
 					value={gauge}
 					onChange={(looked) => onChange({ ...draft, gauge: looked, notedAt: now })}
 				/>

@@ -7,6 +7,7 @@ import { lookAtBackups } from "../backupState";
 import { troubleWords } from "../backupWords";
 import { askPermission, canChooseFile, chooseFile } from "../chosenFile";
 import { ago } from "../format";
+import { backupWords } from "../words/backup";
 
 interface AutomaticBackupProps {
 	readonly car: Car;
@@ -18,6 +19,7 @@ interface AutomaticBackupProps {
 export function AutomaticBackup({ car, file }: AutomaticBackupProps) {
 	const { model, toasts, now } = useApp();
 	const [fault, setFault] = useState(false);
+	const words = backupWords();
 	async function choose(): Promise<void> {
 		setFault(false);
 		try {
@@ -33,39 +35,36 @@ export function AutomaticBackup({ car, file }: AutomaticBackupProps) {
 	async function stop(): Promise<void> {
 		await model.dropDraft(fileKey(car.id));
 		await lookAtBackups(model, model, now());
-		toasts.show("The file stays as it is. It is written no more.");
+		toasts.show(words.stopped);
 	}
 	if (!file && !canChooseFile()) return null;
 	return (
 		<>
-			<h3>A backup after every save</h3>
+			<h3>{words.automatic}</h3>
 			{file ? (
 				<>
 					<p>
-						The log is written to “{file.handle.name}”.{" "}
-						{file.writtenAt === null ? "Not written yet." : `Last written ${ago(file.writtenAt, now())}.`}
+						{words.writtenTo(file.handle.name)}{" "}
+						{file.writtenAt === null ? words.notYet : words.lastWritten(ago(file.writtenAt, now()))}
 					</p>
-					{file.trouble && <p class="fault">{troubleWords[file.trouble]}</p>}
+					{file.trouble && <p class="fault">{troubleWords(file.trouble)}</p>}
 					{file.trouble === "ask" && <AllowWriting file={file} />}
 				</>
 			) : (
-				<p>
-					Choose a file once, and the app writes the log to it after every save. Best in a folder that is copied to
-					another device.
-				</p>
+				<p>{words.chooseOnce}</p>
 			)}
 			<button type="button" class="button wide" onClick={choose}>
-				{file ? "Choose another file…" : "Choose a file…"}
+				{file ? words.chooseAnother : words.choose}
 			</button>
 			{fault && (
 				<p class="fault" role="alert">
-					The browser would not give that file: choose another place.
+					{words.noFile}
 				</p>
 			)}
-			<p class="small soft">Give it a new name: a file of the same name would be emptied first.</p>
+			<p class="small soft">{words.newName}</p>
 			{file && (
 				<button type="button" class="button wide" onClick={stop}>
-					Stop writing it
+					{words.stop}
 				</button>
 			)}
 		</>
@@ -81,7 +80,7 @@ export function AllowWriting({ file }: { readonly file: Kept }) {
 	}
 	return (
 		<button type="button" class="button wide" onClick={allow}>
-			Let the app write to it
+			{backupWords().allow}
 		</button>
 	);
 }

@@ -1,6 +1,7 @@
 import type { Car } from "../../domain/vehicle";
 import { canShareFiles } from "../backupFile";
 import { useBackup } from "../useBackup";
+import { backupWords } from "../words/backup";
 
 /** The two ways in which a backup leaves the app. */
 export function BackupButtons({ car }: { readonly car: Car }) {
@@ -8,11 +9,11 @@ export function BackupButtons({ car }: { readonly car: Car }) {
 	return (
 		<>
 			<button type="button" class="button wide" onClick={() => saveBackup(false)}>
-				Save a backup
+				{backupWords().save}
 			</button>
 			{canShareFiles() && (
 				<button type="button" class="button wide" onClick={() => saveBackup(true)}>
-					Send a backup
+					{backupWords().send}
 				</button>
 			)}
 		</>

@@ -3,7 +3,9 @@ import type { Car } from "../../domain/vehicle";
 import type { AccountView } from "../../keeper/view";
 import { useAppState } from "../app";
 import { lookAtBackups } from "../backupState";
-import { count, lastBackupWords } from "../backupWords";
+import { lastBackupWords } from "../backupWords";
+import { backupWords } from "../words/backup";
+import { openerWords } from "../words/opener";
 import { AutomaticBackup } from "./AutomaticBackup";
 import { BackupButtons } from "./BackupButtons";
 import { BackupOpener } from "./BackupOpener";
@@ -21,33 +23,23 @@ export function BackupCard({ car, account }: BackupCardProps) {
 		lookAtBackups(model, model, now());
 	}, [car.id, account?.count]);
 	const backup = state.backup?.carId === car.id ? state.backup : null;
+	const words = backupWords();
 	return (
 		<section class="card">
-			<h2>Backup</h2>
-			<p>The app keeps the log on this phone alone. A file of it, kept elsewhere, outlives the phone.</p>
+			<h2>{words.title}</h2>
+			<p>{words.about}</p>
 			{backup && account && (
 				<p>
 					<strong>{lastBackupWords(backup.notes, account.events.length, now())}</strong>
 				</p>
 			)}
-			{account && account.unreadable > 0 && (
-				<p class="fault">
-					A newer version of the app wrote {count(account.unreadable)} that this one can’t read. They are kept, but a
-					backup made now would lack them: update the app first.
-				</p>
-			)}
+			{account && account.unreadable > 0 && <p class="fault">{words.unreadable(account.unreadable)}</p>}
 			<BackupButtons car={car} />
-			<BackupOpener label="Open a backup" />
-			<p class="small soft">
-				Opening adds what is missing here and takes nothing away. Two phones join their logs of one car the same way.
-			</p>
+			<BackupOpener label={openerWords().open} />
+			<p class="small soft">{words.opening}</p>
 			{backup && <AutomaticBackup car={car} file={backup.file} />}
 			{backup && <KeptData kept={backup.kept} />}
-			{account && (
-				<p class="small">
-					On this phone: {count(account.count)} for “{car.name}”.
-				</p>
-			)}
+			{account && <p class="small">{words.here(account.count, car.name)}</p>}
 		</section>
 	);
 }

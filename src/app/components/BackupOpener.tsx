@@ -4,6 +4,9 @@ import { isoWithOffset, useApp } from "../app";
 import { noteOpened } from "../backupNotes";
 import { lookAtBackups } from "../backupState";
 import { readLogFile } from "../readLogFile";
+import { logErrorWords } from "../refusal";
+import { settingName } from "../settingName";
+import { openerWords } from "../words/opener";
 import "./BackupOpener.css";
 
 interface BackupOpenerProps {
@@ -24,8 +27,9 @@ export function BackupOpener({ label, onOpened }: BackupOpenerProps) {
 		setFault(null);
 		try {
 			const text = await readLogFile(file);
-			const result = text.ok ? await model.importLog(text.value) : text;
-			if (result && !result.ok) setFault(result.error);
+			if (!text.ok) return setFault(text.error);
+			const result = await model.importLog(text.value);
+			if (result && !result.ok) setFault(logErrorWords(result.error));
 			if (result?.ok) {
 				const { car, added, known } = result.value;
 				await noteOpened(model, car.id, { at: isoWithOffset(now()), entries: added + known, how: "opened" });
@@ -54,7 +58,7 @@ export function BackupOpener({ label, onOpened }: BackupOpenerProps) {
 			</label>
 			{fault && (
 				<p class="fault" id={`${id}-fault`} role="alert">
-					{fault} Nothing was changed.
+					{openerWords().unchanged(fault)}
 				</p>
 			)}
 		</div>
@@ -62,10 +66,10 @@ export function BackupOpener({ label, onOpened }: BackupOpenerProps) {
 }
 
 /** What came of it, in a sentence or two. */
-function openedWords({ added, known, carIsNew, keptOwnSettings, lacking = 0 }: Merged, name: string): string {
-	const lacks = lacking === 0 ? "" : `; the file lacks ${lacking} that its phone had written`;
-	const entries = `${added} new ${added === 1 ? "entry" : "entries"}, ${known} known already${lacks}`;
-	if (carIsNew) return `“${name}” is here now: ${entries}.`;
-	const kept = keptOwnSettings ? " The file has another name or tank for it; this phone’s own stay." : "";
-	return `The log of this car was joined: ${entries}.${kept}`;
+function openedWords({ added, known, carIsNew, decided, lacking = 0 }: Merged, name: string): string {
+	const words = openerWords();
+	const entries = lacking === 0 ? words.entries(added, known) : words.entriesLacking(added, known, lacking);
+	if (carIsNew) return words.opened(name, entries);
+	if (decided.length === 0) return words.joined(entries);
+	return words.joinedDecided(entries, decided.map(({ field }) => settingName(field)).join(", "));
 }

@@ -9,6 +9,7 @@ import { isInstalled, isSafariEngine } from "../keptData";
 import type { State } from "../model";
 import { isAmiss } from "../notices";
 import { useBackup } from "../useBackup";
+import { backupWords } from "../words/backup";
 import { AllowWriting } from "./AutomaticBackup";
 import { BackupButtons } from "./BackupButtons";
 import "./BackupReminder.css";
@@ -43,17 +44,17 @@ function Line({ car, backup, entries }: ReminderProps) {
 	const missing = missingWords(backup.notes, entries);
 	if (backup.file?.trouble) {
 		return (
-			<section class="stack" aria-label="Backup">
+			<section class="stack" aria-label={backupWords().title}>
 				<p class="soft">{missing}</p>
 				<FileTrouble file={backup.file} trouble={backup.file.trouble} />
 			</section>
 		);
 	}
 	return (
-		<section class="backupline" aria-label="Backup">
+		<section class="backupline" aria-label={backupWords().title}>
 			<p class="soft">{missing}</p>
 			<button type="button" class="button" onClick={() => saveBackup(false)}>
-				Save a backup
+				{backupWords().save}
 			</button>
 		</section>
 	);
@@ -66,15 +67,15 @@ function Card({ car, backup, entries }: ReminderProps) {
 		await lookAtBackups(model, model, now());
 	}
 	return (
-		<section class="card" aria-label="Back up the log">
-			<h2>Back up the log</h2>
+		<section class="card" aria-label={backupWords().reminder}>
+			<h2>{backupWords().reminder}</h2>
 			<p>
 				{missingWords(backup.notes, entries)} {riskWords(backup.kept, isSafariEngine() && !isInstalled())}
 			</p>
 			{backup.file?.trouble && <FileTrouble file={backup.file} trouble={backup.file.trouble} />}
 			<BackupButtons car={car} />
 			<button type="button" class="button wide" onClick={postpone}>
-				Not now
+				{backupWords().notNow}
 			</button>
 		</section>
 	);
@@ -84,13 +85,13 @@ function FileTrouble({ file, trouble }: { readonly file: Kept; readonly trouble:
 	return (
 		<>
 			<p>
-				The log should be in “{file.handle.name}”. {troubleWords[trouble]}
+				{backupWords().shouldBeIn(file.handle.name)} {troubleWords(trouble)}
 			</p>
 			{trouble === "ask" ? (
 				<AllowWriting file={file} />
 			) : (
 				<a class="button wide" href="#/car">
-					See to it
+					{backupWords().seeToIt}
 				</a>
 			)}
 		</>

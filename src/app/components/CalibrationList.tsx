@@ -7,6 +7,7 @@ import { budgetWords } from "../calibrationForm";
 import { flashEvent, flashedNow, lastFlashed } from "../calibrations";
 import { date, exactPercent, exactPercentRange } from "../format";
 import { printRoute } from "../route";
+import { carWords } from "../words/car";
 import "./CalibrationList.css";
 
 interface CalibrationListProps {
@@ -20,6 +21,7 @@ export function CalibrationList({ car, events }: CalibrationListProps) {
 	const current = flashedNow(car, events);
 	const flashed = lastFlashed(events);
 	const flashing = useRef(false);
+	const words = carWords();
 	async function flash({ id, name }: Calibration): Promise<void> {
 		if (flashing.current) return;
 		flashing.current = true;
@@ -27,37 +29,39 @@ export function CalibrationList({ car, events }: CalibrationListProps) {
 		const done = await model.append([event]);
 		flashing.current = false;
 		if (!done) return;
-		toasts.show(`“${name}” is flashed from now on.`, {
-			label: "Undo",
+		toasts.show(words.isFlashed(name), {
+			label: words.undo,
 			run: () => model.takeBack([event.id], isoWithOffset(now())),
 		});
 	}
 	return (
 		<section class="card">
-			<h2>Calibrations</h2>
-			{car.calibrations.length === 0 && (
-				<p>None is entered yet, so there is no window to hold the blend against and nothing to warn of.</p>
-			)}
+			<h2>{words.calibrations}</h2>
+			{car.calibrations.length === 0 && <p>{words.noCalibration}</p>}
 			<ul class="calibrations">
 				{car.calibrations.map((calibration) => (
 					<li key={calibration.id} aria-label={calibration.name}>
 						<h3>{calibration.name}</h3>
 						<Facts calibration={calibration} flashedAt={flashed.get(calibration.id) ?? null} />
 						{calibration.id === current?.id ? (
-							<p class="now">Flashed now</p>
+							<p class="now">{words.flashedNow}</p>
 						) : (
 							<button type="button" class="button" onClick={() => flash(calibration)}>
-								This one is flashed now
+								{words.flashThis}
 							</button>
 						)}
-						<a class="button" href={printRoute({ screen: "calibration", id: calibration.id })}>
-							Change <span class="hidden">“{calibration.name}”</span>
+						<a
+							class="button"
+							href={printRoute({ screen: "calibration", id: calibration.id })}
+							aria-label={words.changeWhich(calibration.name)}
+						>
+							{words.change}
 						</a>
 					</li>
 				))}
 			</ul>
 			<a class="button wide" href={printRoute({ screen: "calibration", id: null })}>
-				A new calibration
+				{words.newCalibration}
 			</a>
 		</section>
 	);
@@ -65,11 +69,12 @@ export function CalibrationList({ car, events }: CalibrationListProps) {
 
 function Facts({ calibration, flashedAt }: { readonly calibration: Calibration; readonly flashedAt: string | null }) {
 	const { calibratedFor, window, leanBudget = usualBudget, knockBudget = usualBudget } = calibration;
+	const words = carWords();
+	const [madeFor, range] = [exactPercent(calibratedFor), exactPercentRange(...window)];
 	return (
 		<p class="number">
-			Made for {exactPercent(calibratedFor)}, window {exactPercentRange(...window)}. Accepted: too much{" "}
-			{budgetWords(leanBudget)}, too little {budgetWords(knockBudget)}.
-			{flashedAt !== null && ` Last flashed ${date(flashedAt)}.`}
+			{words.calibrationFacts(madeFor, range, budgetWords(leanBudget), budgetWords(knockBudget))}
+			{flashedAt !== null && ` ${words.lastFlashed(date(flashedAt))}`}
 		</p>
 	);
 }

@@ -3,6 +3,8 @@ import type { Car } from "../../domain/vehicle";
 import { useAppState } from "../app";
 import { unitOf } from "../model";
 import { readTank, tankFormOf } from "../tankForm";
+import { useUnsaved } from "../unsaved";
+import { carWords } from "../words/car";
 import { CurrencyField, currencyFault } from "./CurrencyField";
 import { Form } from "./Form";
 import { TankFields } from "./TankFields";
@@ -11,15 +13,14 @@ import { TextField } from "./TextField";
 /** Name, capacity, unit and currency, saved on a button. */
 export function CarDetails({ car }: { readonly car: Car }) {
 	const { model, state, toasts } = useAppState();
-	const [form, setForm] = useState(() => ({
-		name: car.name,
-		currency: car.currency ?? "",
-		...tankFormOf(car.tank, unitOf(state)),
-	}));
+	const stored = { name: car.name, currency: car.currency ?? "", ...tankFormOf(car.tank, unitOf(state)) };
+	const [form, setForm] = useState(stored);
+	useUnsaved(JSON.stringify(form) !== JSON.stringify(stored));
 	const [refused, setRefused] = useState(false);
 	const tank = readTank(form, car.tank);
+	const words = carWords();
 	const name = form.name.trim();
-	const nameFault = name === "" ? "Give the car a name, such as “The grey one”." : null;
+	const nameFault = name === "" ? words.noName : null;
 	const moneyFault = currencyFault(form.currency);
 	function save(): Promise<boolean> | null {
 		const wrong = nameFault !== null || moneyFault !== null || !tank.ok;
@@ -31,15 +32,15 @@ export function CarDetails({ car }: { readonly car: Car }) {
 		const { currency: _, ...rest } = car;
 		const currency = form.currency === "" ? {} : { currency: form.currency };
 		const done = await model.saveCar({ ...rest, ...currency, name, tank: tank.value }, form.unit);
-		if (done) toasts.show("The car is saved.");
+		if (done) toasts.show(words.saved);
 		return done === true;
 	}
 	return (
-		<Form label="This car" onSave={save}>
+		<Form label={words.thisCar} onSave={save}>
 			<section class="card">
-				<h2>This car</h2>
+				<h2>{words.thisCar}</h2>
 				<TextField
-					label="Name of the car"
+					label={words.name}
 					value={form.name}
 					fault={refused ? nameFault : null}
 					onInput={(name) => setForm({ ...form, name })}
@@ -55,9 +56,9 @@ export function CarDetails({ car }: { readonly car: Car }) {
 					fault={refused ? moneyFault : null}
 					onChange={(currency) => setForm({ ...form, currency })}
 				/>
-				<p class="small soft">A new capacity counts for the whole log: the account is then reckoned anew.</p>
+				<p class="small soft">{words.capacityCounts}</p>
 				<button type="submit" class="button wide">
-					Save the car
+					{words.save}
 				</button>
 			</section>
 		</Form>

@@ -1,3 +1,5 @@
+import { changeWords } from "../words/change";
+
 interface ChangeProps {
 	/** What it was; null where nothing was known. */
 	readonly from: string | null;
@@ -6,12 +8,15 @@ interface ChangeProps {
 
 /** From one figure to another, in a line. */
 export function Change({ from, to }: ChangeProps) {
-	if (from === null) return <strong class={wrapping(to)}>{to}</strong>;
-	if (from === to) return <strong class={wrapping(to)}>still {to}</strong>;
+	const words = changeWords();
+	if (from === null || from === to) {
+		const told = from === null ? to : words.still(to);
+		return <strong class={wrapping(told)}>{told}</strong>;
+	}
 	return (
 		<>
 			<span class={wrapping(from)}>{from}</span> <span aria-hidden="true">→</span>
-			<span class="hidden">became</span> <strong class={wrapping(to)}>{to}</strong>
+			<span class="hidden">{words.became}</span> <strong class={wrapping(to)}>{to}</strong>
 		</>
 	);
 }

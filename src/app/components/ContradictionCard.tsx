@@ -1,7 +1,8 @@
 import type { VolumeUnit } from "../../domain/units";
 import type { Contradiction } from "../../keeper/view";
-import { disagreements, likeliest, untilSettled } from "../doubtWords";
+import { disagreements, likeliest } from "../doubtWords";
 import { signalWord } from "../text";
+import { doubtWords } from "../words/doubt";
 import "./WarningCard.css";
 
 interface ContradictionCardProps {
@@ -11,10 +12,11 @@ interface ContradictionCardProps {
 
 /** On the Tank screen: what disagrees, what is likeliest behind it, and the way to settle it. */
 export function ContradictionCard({ contradiction, unit }: ContradictionCardProps) {
+	const { title, untilSettled, settle } = doubtWords();
 	const told = disagreements(contradiction, unit);
 	return (
 		<section class="warning" aria-label={title}>
-			<p class="signal">{signalWord}</p>
+			<p class="signal">{signalWord()}</p>
 			<h2>{title}</h2>
 			{told.map((sentence) => (
 				<p key={sentence}>{sentence}</p>
@@ -24,10 +26,8 @@ export function ContradictionCard({ contradiction, unit }: ContradictionCardProp
 				<strong>{untilSettled}</strong>
 			</p>
 			<a class="button main" href="#/doubt">
-				Settle it
+				{settle}
 			</a>
 		</section>
 	);
 }
-
-const title = "The last entries contradict each other";

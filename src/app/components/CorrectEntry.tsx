@@ -3,6 +3,7 @@ import { useAppState } from "../app";
 import { type Correctable, correctionOf, readCorrection } from "../correctionForm";
 import { lastOdometer } from "../fillChoices";
 import { unitOf } from "../model";
+import { entryScreenWords } from "../words/entry";
 import { CorrectionFields } from "./CorrectionFields";
 import { Form } from "./Form";
 import { GaugeField } from "./GaugeField";
@@ -29,12 +30,13 @@ export function CorrectEntry({ event, onReplace, onClose }: CorrectEntryProps) {
 		return read.ok ? onReplace(read.value) : null;
 	}
 	const isStart = event.kind === "start";
+	const words = entryScreenWords();
 	return (
 		<section class="card">
-			<h2>{isStart ? "Correct this start" : "Correct this gauge note"}</h2>
-			<Form label={isStart ? "Correct this start" : "Correct this gauge note"} once onSave={save}>
+			<h2>{words.correct(event.kind)}</h2>
+			<Form label={words.correct(event.kind)} once onSave={save}>
 				{isStart && <CorrectionFields form={form} faults={faults} onChange={setForm} />}
-				<GaugeField label="Fuel gauge then" value={form.gauge} onChange={(gauge) => setForm({ ...form, gauge })} />
+				<GaugeField label={words.form.gaugeThen} value={form.gauge} onChange={(gauge) => setForm({ ...form, gauge })} />
 				{faults.gauge && (
 					<p class="fault" role="alert">
 						{faults.gauge}
@@ -49,10 +51,10 @@ export function CorrectEntry({ event, onReplace, onClose }: CorrectEntryProps) {
 					/>
 				)}
 				<button type="submit" class="button main">
-					Save the correction
+					{words.form.save}
 				</button>
 				<button type="button" class="button wide" onClick={onClose}>
-					Leave it as it was
+					{words.form.leave}
 				</button>
 			</Form>
 		</section>

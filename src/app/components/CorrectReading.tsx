@@ -9,6 +9,7 @@ import {
 	readReadingCorrection,
 } from "../readingCorrection";
 import { useDraft } from "../useDraft";
+import { entryScreenWords } from "../words/entry";
 import { Form } from "./Form";
 import { PumpSampleFields } from "./PumpSampleFields";
 import { NumberField, TextField } from "./TextField";
@@ -28,7 +29,8 @@ export function CorrectReading({ event, onReplace, onClose }: CorrectReadingProp
 	const first = () => ({ id: model.newId(), form: readingCorrectionOf(event) });
 	const { draft, change: keep, leave } = useDraft<CorrectionDraft>(key, readCorrectionDraft, first);
 	const [refused, setRefused] = useState(false);
-	if (!draft) return <p class="soft late">Opening the form…</p>;
+	const words = entryScreenWords().form;
+	if (!draft) return <p class="soft late">{words.opening}</p>;
 	const { id, form } = draft;
 	const read = readReadingCorrection(form, event, id, isoWithOffset(now()));
 	const faults = refused && !read.ok ? read.error : {};
@@ -55,24 +57,24 @@ export function CorrectReading({ event, onReplace, onClose }: CorrectReadingProp
 	const Value = isTrim ? TextField : NumberField;
 	return (
 		<section class="card">
-			<h2>Correct this reading</h2>
-			<Form label="Correct this reading" once onSave={save}>
+			<h2>{entryScreenWords().correct("reading")}</h2>
+			<Form label={entryScreenWords().correct("reading")} once onSave={save}>
 				<Value
-					label={isTrim ? "Fuel trim, %" : "Measured, % ethanol"}
+					label={isTrim ? words.trim : words.measured}
 					value={form.value}
 					fault={faults.value}
 					onInput={(value) => change({ value })}
 				/>
 				<NumberField
-					label={isTrim ? "Give or take, % of trim" : "Give or take, points"}
-					hint="The truth is within this two times in three."
+					label={isTrim ? words.trimSd : words.sd}
+					hint={words.sdHint}
 					value={form.sd}
 					fault={faults.sd}
 					onInput={(sd) => change({ sd })}
 				/>
 				{isTrim && (
 					<NumberField
-						label="Calibrated for, % ethanol"
+						label={words.calibratedFor}
 						value={form.calibratedFor}
 						fault={faults.calibratedFor}
 						onInput={(calibratedFor) => change({ calibratedFor })}
@@ -88,17 +90,17 @@ export function CorrectReading({ event, onReplace, onClose }: CorrectReadingProp
 					/>
 				)}
 				<TextField
-					label="How it was measured"
-					hint="May stay empty."
+					label={words.method}
+					hint={words.mayBeEmpty}
 					value={form.method}
 					onInput={(method) => change({ method })}
 				/>
 				<WhenField value={form.at} now={now()} onChange={(at) => change({ at })} />
 				<button type="submit" class="button main">
-					Save the correction
+					{words.save}
 				</button>
 				<button type="button" class="button wide" onClick={close}>
-					Leave it as it was
+					{words.leave}
 				</button>
 			</Form>
 		</section>

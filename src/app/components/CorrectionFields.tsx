@@ -1,5 +1,6 @@
 import type { CorrectionFaults, CorrectionForm } from "../correctionForm";
-import { Choice, type Option } from "./Choice";
+import { entryScreenWords } from "../words/entry";
+import { Choice } from "./Choice";
 import { NumberField } from "./TextField";
 
 interface CorrectionFieldsProps {
@@ -8,31 +9,30 @@ interface CorrectionFieldsProps {
 	readonly onChange: (form: CorrectionForm) => void;
 }
 
-const ways: readonly Option<CorrectionForm["vouched"]>[] = [
-	{ value: "limits", label: "Between two limits" },
-	{ value: "measured", label: "Measured" },
-];
-
 /** What the tank held at a start. */
 export function CorrectionFields({ form, faults, onChange }: CorrectionFieldsProps) {
+	const words = entryScreenWords().form;
 	return (
 		<>
 			<Choice
-				label="What was in the tank?"
-				options={ways}
+				label={words.wasInTank}
+				options={[
+					{ value: "limits", label: words.limits },
+					{ value: "measured", label: words.measuredWay },
+				]}
 				value={form.vouched}
 				onChange={(vouched) => onChange({ ...form, vouched })}
 			/>
 			{form.vouched === "limits" ? (
 				<>
 					<NumberField
-						label="At least, % ethanol"
+						label={words.low}
 						value={form.low}
 						fault={faults.low}
 						onInput={(low) => onChange({ ...form, low })}
 					/>
 					<NumberField
-						label="At most, % ethanol"
+						label={words.high}
 						value={form.high}
 						fault={faults.high}
 						onInput={(high) => onChange({ ...form, high })}
@@ -41,14 +41,14 @@ export function CorrectionFields({ form, faults, onChange }: CorrectionFieldsPro
 			) : (
 				<>
 					<NumberField
-						label="Measured, % ethanol"
+						label={words.measured}
 						value={form.measured}
 						fault={faults.measured}
 						onInput={(measured) => onChange({ ...form, measured })}
 					/>
 					<NumberField
-						label="Give or take, points"
-						hint="The truth is within this two times in three."
+						label={words.sd}
+						hint={words.sdHint}
 						value={form.sd}
 						fault={faults.sd}
 						onInput={(sd) => onChange({ ...form, sd })}

@@ -1,5 +1,6 @@
 import { useId, useMemo } from "preact/hooks";
 import { currencyName, knownCurrencies, likelyCurrency } from "../money";
+import { moneyWords } from "../words/money";
 import { TextField } from "./TextField";
 
 interface CurrencyFieldProps {
@@ -13,14 +14,15 @@ interface CurrencyFieldProps {
 export function CurrencyField({ value, fault, onChange }: CurrencyFieldProps) {
 	const id = useId();
 	const codes = useMemo(() => namedCurrencies(value), [value]);
+	const words = moneyWords();
 	const likely = likelyCurrency(globalThis.navigator?.language);
 	return (
 		<>
 			{codes.length > 0 ? (
 				<div class="field">
-					<label for={id}>Fuel is paid in</label>
+					<label for={id}>{words.paidIn}</label>
 					<select id={id} class="input" value={value} onChange={(event) => onChange(event.currentTarget.value)}>
-						<option value="">Not said: plain numbers</option>
+						<option value="">{words.notSaid}</option>
 						{codes.map(({ code, name }) => (
 							<option value={code} key={code}>
 								{name === code ? code : `${name} (${code})`}
@@ -30,8 +32,8 @@ export function CurrencyField({ value, fault, onChange }: CurrencyFieldProps) {
 				</div>
 			) : (
 				<TextField
-					label="Fuel is paid in"
-					hint="The three letters of the currency, such as EUR. Leave it empty for plain numbers."
+					label={words.paidIn}
+					hint={words.hint}
 					value={value}
 					fault={fault}
 					onInput={(typed) => onChange(typed.trim().toUpperCase())}
@@ -39,7 +41,7 @@ export function CurrencyField({ value, fault, onChange }: CurrencyFieldProps) {
 			)}
 			{value === "" && likely && (
 				<button type="button" class="button wide" onClick={() => onChange(likely)}>
-					Take {currencyName(likely)} ({likely})
+					{words.take(currencyName(likely), likely)}
 				</button>
 			)}
 		</>
@@ -57,5 +59,5 @@ function namedCurrencies(chosen: string) {
 
 /** What is wrong with a typed code; null where nothing is. */
 export function currencyFault(code: string): string | null {
-	return code === "" || /^[A-Z]{3}$/.test(code) ? null : "Three letters, such as EUR or USD, or nothing.";
+	return code === "" || /^[A-Z]{3}$/.test(code) ? null : moneyWords().fault;
 }

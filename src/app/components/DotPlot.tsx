@@ -1,7 +1,10 @@
 import "./DotPlot.css";
 import type { ContentRange } from "../../domain/quantity";
 import { exactPercentRange, percent, points } from "../format";
+import { tankWords } from "../words/tank";
 import { axisFor, type Dot, type Side, stackedDots } from "./dotLayout";
+
+type Bracket = "window" | "label";
 
 export interface DotPlotProps {
 	/** Twenty equally likely contents. */
@@ -13,13 +16,13 @@ export interface DotPlotProps {
 	/** Flat, without the window's label: beside the keys. */
 	readonly compact?: boolean | undefined;
 	/** What the bracket marks, where that is no calibration's window. */
-	readonly bracketName?: string;
+	readonly bracket?: Bracket;
 }
 
 const width = 360;
 
 /** Twenty dots over the ethanol axis, standing over the bracket of the calibration's window. */
-export function DotPlot({ dots, window, calibratedFor, before, compact, bracketName = "window" }: DotPlotProps) {
+export function DotPlot({ dots, window, calibratedFor, before, compact, bracket = "window" }: DotPlotProps) {
 	const plotHeight = compact ? 74 : 132;
 	const baseline = plotHeight + 6;
 	const axis = axisFor([...dots, ...(before ?? [])], window);
@@ -32,7 +35,7 @@ export function DotPlot({ dots, window, calibratedFor, before, compact, bracketN
 			<svg
 				viewBox={`0 0 ${width} ${plotHeight + (compact ? 52 : 74)}`}
 				role="img"
-				aria-label={summary(layout.dots, window, bracketName)}
+				aria-label={summary(layout.dots, window, bracket)}
 			>
 				{window && <rect class="band" x={x(window[0])} y={0} width={x(window[1]) - x(window[0])} height={baseline} />}
 				{before?.map((content, i) => (
@@ -65,7 +68,7 @@ export function DotPlot({ dots, window, calibratedFor, before, compact, bracketN
 								y={baseline + 58}
 								text-anchor="middle"
 							>
-								{bracketName} {exactPercentRange(window[0], window[1])}
+								{tankWords().brackets[bracket]} {exactPercentRange(window[0], window[1])}
 							</text>
 						)}
 					</>
@@ -87,9 +90,11 @@ function shape(side: Side, radius: number): string {
 	return side === "above" ? `M${-t} ${t * 0.8}H${t}L0 ${-t}Z` : `M${-t} ${-t * 0.8}H${t}L0 ${t}Z`;
 }
 
-function summary(dots: readonly Dot[], window: ContentRange | null, name: string): string {
+function summary(dots: readonly Dot[], window: ContentRange | null, bracket: Bracket): string {
+	const words = tankWords();
 	const count = (side: Side) => dots.filter((dot) => dot.side === side).length;
-	const spread = `Twenty equally likely ethanol contents from ${percent(dots[0].content)} to ${percent(dots[dots.length - 1].content)}.`;
+	const spread = words.spread(percent(dots[0].content), percent(dots[dots.length - 1].content));
 	if (!window) return spread;
-	return `${spread} ${count("inside")} of them lie inside the ${name} of ${exactPercentRange(window[0], window[1])}, ${count("above")} above and ${count("below")} below.`;
+	const range = exactPercentRange(window[0], window[1]);
+	return `${spread} ${words.sides(count("inside"), words.within[bracket], range, count("above"), count("below"))}`;
 }

@@ -1,10 +1,12 @@
 import type { FillEvent, TankEvent } from "../../domain/event";
 import type { VolumeUnit } from "../../domain/units";
 import type { Contradiction } from "../../keeper/view";
+import { capitalized } from "../capitalized";
 import { markWords } from "../doubtWords";
-import { eventWords } from "../eventWords";
+import { eventSentence } from "../eventWords";
 import { dateTime } from "../format";
 import { printRoute } from "../route";
+import { doubtWords } from "../words/doubt";
 import "./entryMarks.css";
 
 interface DoubtEntriesProps {
@@ -14,9 +16,10 @@ interface DoubtEntriesProps {
 
 /** What was gone through, in order, with what is odd about it. */
 export function DoubtEntries({ contradiction: { entries, surprises }, unit }: DoubtEntriesProps) {
+	const { inQuestion } = doubtWords();
 	return (
-		<section class="card doubt" aria-label="The entries in question">
-			<h2>The entries in question</h2>
+		<section class="card doubt" aria-label={inQuestion}>
+			<h2>{inQuestion}</h2>
 			<ul>
 				{grouped(entries).map((events) => {
 					const [event] = events;
@@ -26,7 +29,7 @@ export function DoubtEntries({ contradiction: { entries, surprises }, unit }: Do
 						<li key={event.id}>
 							<a href={printRoute({ screen: "entry", id: event.id })}>
 								<span class="small soft">{dateTime(event.at)}</span>
-								<span>{capitalized(eventWords(event, fills, unit))}</span>
+								<span>{eventSentence(event, fills, unit)}</span>
 								{odd.map(({ event, surprise }) => (
 									<strong class="surprise" key={event.id}>
 										{capitalized(markWords(surprise))}
@@ -51,8 +54,4 @@ function grouped(entries: readonly TankEvent[]): [TankEvent, ...TankEvent[]][] {
 		else groups.push([event]);
 	}
 	return groups;
-}
-
-function capitalized(words: string): string {
-	return words.charAt(0).toLocaleUpperCase() + words.slice(1);
 }

@@ -4,6 +4,7 @@ import type { Contradiction } from "../../keeper/view";
 import { explanationWords, nothingWords, remedyLabel, weightWords } from "../doubtWords";
 import { remediesFor } from "../remedies";
 import { useRemedy } from "../useRemedy";
+import { doubtWords } from "../words/doubt";
 
 interface DoubtExplanationsProps {
 	readonly contradiction: Contradiction;
@@ -15,13 +16,14 @@ const told = 3;
 /** What may be behind a contradiction, the likeliest first, each with what settles it. */
 export function DoubtExplanations({ contradiction, unit }: DoubtExplanationsProps) {
 	const { nothing, explanations } = contradiction.doubt;
+	const words = doubtWords();
 	const { busy, settle } = useRemedy(contradiction);
 	const rest = explanations.slice(told);
 	const weightOfRest = rest.reduce((sum, { weight }) => sum + weight, 0);
 	return (
-		<section class="card doubt" aria-label="What may be behind it">
-			<h2>What may be behind it</h2>
-			{explanations.length === 0 && <p>No single slip explains these entries. Look through them, or measure again.</p>}
+		<section class="card doubt" aria-label={words.behind}>
+			<h2>{words.behind}</h2>
+			{explanations.length === 0 && <p>{words.noSlip}</p>}
 			<ol>
 				{explanations.slice(0, told).map((weighed, i) => (
 					<Explained
@@ -33,19 +35,12 @@ export function DoubtExplanations({ contradiction, unit }: DoubtExplanationsProp
 			</ol>
 			{explanations.length > 0 && (
 				<div class="stack">
-					<h3>{nothingWords}</h3>
+					<h3>{nothingWords()}</h3>
 					<Weight weight={nothing} />
 				</div>
 			)}
-			{rest.length > 0 && (
-				<p>
-					{rest.length === 1 ? "One more" : `All ${rest.length} others`} together: {weightWords(weightOfRest)}.
-				</p>
-			)}
-			<p class="small soft">
-				How likely each is comes from how often such slips happen and how well the entries then go together. One thing
-				at a time is supposed wrong.
-			</p>
+			{rest.length > 0 && <p>{words.others(rest.length, weightWords(weightOfRest))}</p>}
+			<p class="small soft">{words.howLikely}</p>
 		</section>
 	);
 }

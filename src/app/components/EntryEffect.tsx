@@ -4,8 +4,10 @@ import { useAppState } from "../app";
 import { factsOfCalibration } from "../entryFacts";
 import { exactPercent, inTwenty, percent, percentRange } from "../format";
 import type { LogItem } from "../logView";
-import { surpriseTitle, unlikelyWords } from "../logWords";
+import { unlikelyWords } from "../logWords";
 import { warningWords } from "../text";
+import { entryScreenWords } from "../words/entry";
+import { logScreenWords } from "../words/log";
 import { Change } from "./Change";
 import { Facts } from "./Facts";
 import "./entryMarks.css";
@@ -13,40 +15,41 @@ import "./entryMarks.css";
 /** What an entry did to the account: the figures before and after, and what did not fit. */
 export function EntryEffect({ item }: { readonly item: LogItem }) {
 	const { before, after, calibration } = item;
+	const words = entryScreenWords();
 	if (!after) return null;
 	return (
-		<section class="card" aria-label="What it did">
-			<h2>What it did</h2>
+		<section class="card" aria-label={words.did}>
+			<h2>{words.did}</h2>
 			<SurpriseNote item={item} />
 			<Facts
-				facts={rows.map(({ term, tell }) => ({ term, is: <Change from={before && tell(before)} to={tell(after)} /> }))}
+				facts={rows.map(([figure, tell]) => ({
+					term: words.figures[figure],
+					is: <Change from={before && tell(before)} to={tell(after)} />,
+				}))}
 			/>
-			<p class="small soft">
-				“Labels allow” is where the content lies if every pump kept to its label and every look at the gauge was within
-				three standard deviations; readings of the content do not count there.
-			</p>
+			<p class="small soft">{words.labelsAllowMore}</p>
 			{calibration ? (
 				<details>
-					<summary>The calibration in force</summary>
+					<summary>{words.inForce}</summary>
 					<Facts facts={factsOfCalibration(calibration)} />
 				</details>
 			) : (
-				<p>No calibration was in force, so there is no window to hold this against.</p>
+				<p>{words.noneInForce}</p>
 			)}
 		</section>
 	);
 }
 
-const rows: readonly { readonly term: string; readonly tell: (figures: Figures) => string }[] = [
-	{ term: "Most likely", tell: ({ median }) => percent(median) },
-	{ term: "9 in 10", tell: ({ low, high }) => percentRange(low, high) },
-	{ term: "Above the window", tell: ({ above }) => chanceWords(above) },
-	{ term: "Below the window", tell: ({ below }) => chanceWords(below) },
-	{ term: "Labels allow", tell: ({ lawfulLow, lawfulHigh }) => percentRange(lawfulLow, lawfulHigh) },
+const rows: readonly (readonly ["median" | "range" | "above" | "below" | "lawful", (figures: Figures) => string])[] = [
+	["median", ({ median }) => percent(median)],
+	["range", ({ low, high }) => percentRange(low, high)],
+	["above", ({ above }) => chanceWords(above)],
+	["below", ({ below }) => chanceWords(below)],
+	["lawful", ({ lawfulLow, lawfulHigh }) => percentRange(lawfulLow, lawfulHigh)],
 ];
 
 function chanceWords(chance: number | null): string {
-	if (chance === null) return "no window";
+	if (chance === null) return entryScreenWords().noWindow;
 	const exactly = chance < 0.0005 || chance > 0.9995 ? "" : ` (${exactPercent(chance)})`;
 	return `${inTwenty(chance)}${exactly}`;
 }
@@ -60,13 +63,13 @@ function SurpriseNote({ item: { surprise, events } }: { readonly item: LogItem }
 	const words = warningWords(disagrees ? { code: "disagrees", chance: surprise.chance } : { code: surprise.kind }, "");
 	return (
 		<div class="surprise stack">
-			<h3>{surpriseTitle[surprise.kind]}</h3>
+			<h3>{logScreenWords().surprise[surprise.kind]}</h3>
 			<p>
 				{disagrees ? unlikelyWords(surprise.chance) : words.sure} {words.why}
 			</p>
 			{isRecent && (
 				<a class="button wide" href="#/doubt">
-					What may be behind it
+					{entryScreenWords().behind}
 				</a>
 			)}
 		</div>

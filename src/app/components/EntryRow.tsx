@@ -2,8 +2,9 @@ import type { VolumeUnit } from "../../domain/units";
 import type { Car } from "../../domain/vehicle";
 import { dateTime, exactPercentRange, percent, percentRange } from "../format";
 import { type LogItem, outsideOf } from "../logView";
-import { itemWords, outsideWords, surpriseTitle } from "../logWords";
+import { itemWords, outsideWords } from "../logWords";
 import { printRoute } from "../route";
+import { logScreenWords } from "../words/log";
 import { Change } from "./Change";
 import "./entryMarks.css";
 
@@ -18,15 +19,16 @@ interface EntryRowProps {
 
 /** One entry of the log: what happened, and what it did to the estimate. */
 export function EntryRow({ item, car, unit, onOpen, onBringBack }: EntryRowProps) {
-	const words = itemWords(item, car, unit);
+	const words = logScreenWords();
+	const told = itemWords(item, car, unit);
 	return (
 		<li class={`entry ${item.isVoid ? "void" : ""}`}>
 			<a href={printRoute({ screen: "entry", id: item.id })} id={`entry-${item.id}`} onClick={() => onOpen(item.id)}>
 				<span class="small soft">
 					<time dateTime={item.at}>{dateTime(item.at)}</time>
-					{item.isVoid && <strong class="stamp">void</strong>}
+					{item.isVoid && <strong class="stamp">{words.void}</strong>}
 				</span>
-				<span class="what">{item.isVoid ? <s>{words}</s> : words}</span>
+				<span class="what">{item.isVoid ? <s>{told}</s> : told}</span>
 				<Effect item={item} />
 			</a>
 			{item.isVoid && (
@@ -34,10 +36,10 @@ export function EntryRow({ item, car, unit, onOpen, onBringBack }: EntryRowProps
 					type="button"
 					class="button"
 					disabled={!onBringBack}
-					aria-label={`Bring back: ${words}`}
+					aria-label={words.bringBackThis(told)}
 					onClick={() => onBringBack?.()}
 				>
-					Bring back
+					{words.bringBack}
 				</button>
 			)}
 		</li>
@@ -46,16 +48,17 @@ export function EntryRow({ item, car, unit, onOpen, onBringBack }: EntryRowProps
 
 function Effect({ item }: { readonly item: LogItem }) {
 	const { before, after, surprise, calibration, events } = item;
+	const words = logScreenWords();
 	if (events[0].kind === "calibration" && calibration)
-		return <span>Window {exactPercentRange(calibration.window[0], calibration.window[1])} from here on</span>;
+		return <span>{words.windowFrom(exactPercentRange(...calibration.window))}</span>;
 	if (!after) return null;
 	return (
 		<>
 			<span>
-				<Change from={before && percent(before.median)} to={percent(after.median)} />, 9 in 10:{" "}
+				<Change from={before && percent(before.median)} to={percent(after.median)} />, {words.nineInTen}{" "}
 				<span class="figure">{percentRange(after.low, after.high)}</span>
 			</span>
-			{surprise && <strong class="surprise">{surpriseTitle[surprise.kind]}</strong>}
+			{surprise && <strong class="surprise">{words.surprise[surprise.kind]}</strong>}
 			{outsideOf(after, calibration).map((outside) => (
 				<span class={`outside ${outside.side}`} key={outside.side}>
 					<span aria-hidden="true">{outside.side === "above" ? "▲ " : "▼ "}</span>

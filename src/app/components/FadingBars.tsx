@@ -1,5 +1,6 @@
 import type { ProductKnown } from "../../keeper/advice";
 import { aheadWords, pointsWide } from "../placeWords";
+import { placesWords } from "../words/places";
 import "./FadingBars.css";
 
 /** How wide the range grows while nobody looks, each bar beside that of the label alone. */
@@ -7,13 +8,14 @@ export function FadingBars({ pump }: { readonly pump: ProductKnown["pump"] }) {
 	const { fading, labelWidth } = pump;
 	const most = Math.max(labelWidth, ...fading.map(({ width }) => width));
 	if (!(most > 0)) return null;
+	const words = placesWords();
 	const rows = [
 		...fading.map(({ days, width }) => ({ name: aheadWords(days), width, label: false })),
-		{ name: "The label alone", width: labelWidth, label: true },
+		{ name: words.labelAlone, width: labelWidth, label: true },
 	];
 	return (
 		<figure class="fading">
-			<figcaption class="small">How wide 9 in 10 span, with no visit and no test from today on:</figcaption>
+			<figcaption class="small">{words.growing}</figcaption>
 			<ul>
 				{rows.map(({ name, width, label }) => (
 					<li key={name}>

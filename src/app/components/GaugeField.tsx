@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useId } from "preact/hooks";
 import { percent } from "../format";
+import { stopWords } from "../words/stop";
 import "./GaugeField.css";
 
 interface GaugeFieldProps {
@@ -17,8 +18,10 @@ interface GaugeFieldProps {
 const steps = 16;
 
 /** The fuel gauge in sixteenths: a slider, a step either way, and "not looked". */
-export function GaugeField({ label, value, onChange, hint, unknown = "Not looked" }: GaugeFieldProps) {
+export function GaugeField({ label, value, onChange, hint, unknown: named }: GaugeFieldProps) {
 	const id = useId();
+	const stop = stopWords();
+	const unknown = named ?? stop.notLooked;
 	const step = value === null ? null : Math.round(value * steps);
 	const set = (to: number) => onChange(Math.min(steps, Math.max(0, to)) / steps);
 	const words = value === null ? null : gaugeWords(value);
@@ -45,29 +48,29 @@ export function GaugeField({ label, value, onChange, hint, unknown = "Not looked
 				onClick={(event) => step === null && set(event.currentTarget.valueAsNumber)}
 			/>
 			<div class="scale small" aria-hidden="true">
-				<span>empty</span>
+				<span>{stop.empty}</span>
 				<span>¼</span>
 				<span>½</span>
 				<span>¾</span>
-				<span>full</span>
+				<span>{stop.full}</span>
 			</div>
 			<div class="reading">
 				<button
 					type="button"
 					class="button"
-					aria-label={`${label}: a step less`}
+					aria-label={stop.less(label)}
 					disabled={step === 0}
 					onClick={() => set((step ?? steps / 2 + 1) - 1)}
 				>
 					−
 				</button>
 				<output class={words === null ? "soft" : "number"} for={id}>
-					{words ?? "Slide, or tap − or +"}
+					{words ?? stop.slide}
 				</output>
 				<button
 					type="button"
 					class="button"
-					aria-label={`${label}: a step more`}
+					aria-label={stop.more(label)}
 					disabled={step === steps}
 					onClick={() => set((step ?? steps / 2 - 1) + 1)}
 				>
@@ -81,12 +84,12 @@ export function GaugeField({ label, value, onChange, hint, unknown = "Not looked
 	);
 }
 
-const eighths = ["empty", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞", "full"];
-
 /** A gauge as one reads it, in eighths, and in percent. */
 export function gaugeWords(value: number): string {
 	const step = Math.round(value * steps);
+	const { empty, full, between } = stopWords();
+	const eighths = [empty, "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞", full];
 	const [below, above] = [eighths[Math.floor(step / 2)], eighths[Math.ceil(step / 2)]];
-	const words = below === above ? below : `between ${below} and ${above}`;
+	const words = below === above ? below : between(below, above);
 	return `${words} (${percent(step / steps)})`;
 }

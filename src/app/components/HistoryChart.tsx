@@ -2,6 +2,8 @@ import { useMemo, useRef } from "preact/hooks";
 import { percent } from "../format";
 import { findingOf, type HistoryPoint, type Shown } from "../historyView";
 import { useMeasures } from "../useMeasures";
+import { locale } from "../words/language";
+import { logScreenWords } from "../words/log";
 import { ChartKey } from "./ChartKey";
 import { bandPath, contentTicks, type Step, scale, stepPath, thinned, timeTicks } from "./chartScale";
 import { axisFor, type Side } from "./dotLayout";
@@ -98,9 +100,7 @@ export function HistoryChart({ shown }: { readonly shown: Shown }) {
 				reading={readings.length > 0}
 			/>
 			{total > steps.length && (
-				<p class="small soft">
-					Drawn from {steps.length} of {total.toLocaleString()} entries; the highest and the lowest are among them.
-				</p>
+				<p class="small soft">{logScreenWords().thinned(steps.length, total.toLocaleString(locale))}</p>
 			)}
 		</figure>
 	);
@@ -163,32 +163,33 @@ interface KeysProps {
 
 /** What the signs mean; only those that are there. */
 function Keys({ sides, window, reading }: KeysProps) {
+	const { key } = logScreenWords();
 	return (
 		<ul class="keys small">
-			<ChartKey label="most likely">
+			<ChartKey label={key.median}>
 				<path class="median" d="M0 12H28" />
 			</ChartKey>
-			<ChartKey label="9 in 10">
+			<ChartKey label={key.range}>
 				<path class="band" d="M0 4H28V20H0Z" />
 			</ChartKey>
 			{window && (
-				<ChartKey label="the calibration’s window">
+				<ChartKey label={key.window}>
 					<path class="corridor" d="M0 5H28V19H0Z" />
 					<path class="edge" d="M0 5H28M0 19H28" />
 				</ChartKey>
 			)}
 			{sides.has("above") && (
-				<ChartKey label="above it">
+				<ChartKey label={key.above}>
 					<path class="mark above" d={marks.above} transform="translate(14 12)" />
 				</ChartKey>
 			)}
 			{sides.has("below") && (
-				<ChartKey label="below it">
+				<ChartKey label={key.below}>
 					<path class="mark below" d={marks.below} transform="translate(14 12)" />
 				</ChartKey>
 			)}
 			{reading && (
-				<ChartKey label="measured, ± one sd">
+				<ChartKey label={key.reading}>
 					<g class="reading">
 						<path d="M14 1V23M9 1H19M9 23H19" />
 						<path class="diamond" d="M14 6l6 6l-6 6l-6 -6Z" />

@@ -1,3 +1,5 @@
+import { locale } from "../words/language";
+import { stopWords } from "../words/stop";
 import "./Keypad.css";
 
 interface KeypadProps {
@@ -7,11 +9,12 @@ interface KeypadProps {
 	readonly label: string;
 }
 
-const separator = (1.5).toLocaleString().includes(",") ? "," : ".";
+const separator = (1.5).toLocaleString(locale).includes(",") ? "," : ".";
 const longest = 7;
 
 /** Keys for gloves: large, in the thumb's reach, and no system keyboard that hides the dots. */
 export function Keypad({ value, onChange, label }: KeypadProps) {
+	const words = stopWords();
 	const press = (key: string) => {
 		if (value.length >= longest) return;
 		if (key === separator) {
@@ -19,19 +22,19 @@ export function Keypad({ value, onChange, label }: KeypadProps) {
 		} else onChange(value === "0" ? key : value + key);
 	};
 	return (
-		<fieldset class="keypad" aria-label={`Keys for ${label}`}>
+		<fieldset class="keypad" aria-label={words.keys(label)}>
 			{["1", "2", "3", "4", "5", "6", "7", "8", "9", separator, "0"].map((key) => (
 				<button
 					type="button"
 					class="key"
 					key={key}
 					onClick={() => press(key)}
-					aria-label={key === separator ? "decimal" : key}
+					aria-label={key === separator ? words.decimal : key}
 				>
 					{key}
 				</button>
 			))}
-			<button type="button" class="key" aria-label="delete the last digit" onClick={() => onChange(value.slice(0, -1))}>
+			<button type="button" class="key" aria-label={words.deleteDigit} onClick={() => onChange(value.slice(0, -1))}>
 				⌫
 			</button>
 		</fieldset>

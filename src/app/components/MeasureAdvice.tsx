@@ -6,6 +6,7 @@ import { isoWithOffset, useAppState } from "../app";
 import { measureSentences, measureSummary } from "../measureWords";
 import { pointsWide } from "../placeWords";
 import { useAnswer } from "../useAnswer";
+import { measuresWords } from "../words/measures";
 import "./MeasureAdvice.css";
 
 interface MeasureAdviceProps {
@@ -18,30 +19,26 @@ interface MeasureAdviceProps {
 /** What could be measured and what it is worth, the best first, each with how much of the doubt would go. */
 export function MeasureAdvice({ ask, inside }: MeasureAdviceProps) {
 	const { model, state } = useAppState();
+	const words = measuresWords();
 	const { car, account } = state;
 	// The minute alone makes no new question.
 	const key =
 		car && account ? JSON.stringify([car, account.count, { ...ask, visit: { ...ask.visit, at: null } }]) : null;
 	const { answer, failed } = useAnswer(key, () => model.measures(car?.id ?? "", ask));
-	if (failed)
-		return <p class="fault">What a measurement is worth could not be reckoned. Reload the app and try again.</p>;
+	if (failed) return <p class="fault">{words.failed}</p>;
 	if (!answer) {
 		return (
 			<p class="soft" role="status">
-				Reckoning what a measurement would tell…
+				{words.reckoning}
 			</p>
 		);
 	}
 	const measures = inside === undefined ? answer : { ...answer, inside };
 	const worths = worthSaying(measures);
 	if (worths.length === 0) return <p>{measureSummary(measures)}</p>;
-	const about = measures.filling ? "after this fill" : "now in the tank";
 	return (
 		<div class="advice">
-			<p class="small">
-				A full bar is the doubt about the content {about}: 9 in 10 span {pointsWide(measures.width)}. The dark part is
-				what the measurement is expected to take off.
-			</p>
+			<p class="small">{words.bar(measures.filling, pointsWide(measures.width))}</p>
 			<ol>
 				{measureSentences(measures).map((sentence, i) => (
 					<li key={sentence}>

@@ -2,6 +2,7 @@ import type { MixTable } from "../../domain/plan/mixTable";
 import type { VolumeUnit } from "../../domain/units";
 import { exactVolume, volume } from "../format";
 import { cellSentence } from "../mixWords";
+import { mixesWords } from "../words/mixes";
 import "./NumbersTable.css";
 
 interface MixNumbersProps {
@@ -14,22 +15,21 @@ interface MixNumbersProps {
 /** The table of mixes as a table: every cell in words. */
 export function MixNumbers({ table, names, unit, caption }: MixNumbersProps) {
 	const { grid, rows } = table;
+	const words = mixesWords();
 	return (
 		// biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
-		<section class="numbers" aria-label="The table in words" tabIndex={0}>
+		<section class="numbers" aria-label={words.tableInWords} tabIndex={0}>
 			<table>
 				<caption class="hidden">{caption}</caption>
 				<thead>
 					<tr>
-						<th scope="col">
-							{names[0]}, then {names[1]}
-						</th>
+						<th scope="col">{words.inOrder(...names)}</th>
 						{grid.second.map((litres) => (
 							<th key={litres} scope="col">
 								{exactVolume(litres, unit)}
 							</th>
 						))}
-						<th scope="col">to the click</th>
+						<th scope="col">{words.toClick}</th>
 					</tr>
 				</thead>
 				<tbody>
@@ -40,8 +40,7 @@ export function MixNumbers({ table, names, unit, caption }: MixNumbersProps) {
 								<td key={grid.second[i]}>{cellSentence(cell)}</td>
 							))}
 							<td>
-								{cellSentence(toClick)}
-								{toClick.mix && ` (about ${volume(toClick.litres, unit)})`}
+								{toClick.mix ? words.about(cellSentence(toClick), volume(toClick.litres, unit)) : cellSentence(toClick)}
 							</td>
 						</tr>
 					))}

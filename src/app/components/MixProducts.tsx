@@ -4,6 +4,7 @@ import type { LogEvent, Product } from "../../domain/event";
 import { placesIn, productKey, productsIn } from "../fillChoices";
 import type { TableDraft } from "../tableDraft";
 import { productName, productRange, soldIn } from "../text";
+import { mixesWords } from "../words/mixes";
 
 interface MixProductsProps {
 	readonly draft: TableDraft;
@@ -15,6 +16,7 @@ interface MixProductsProps {
 export function MixProducts({ draft, events, onChange }: MixProductsProps) {
 	const { first, second, place } = draft;
 	const id = useId();
+	const words = mixesWords();
 	const places = placesIn(events);
 	const named = place === null || places.includes(place) ? places : [place, ...places];
 	// The same fuel twice is no mix: then the other one takes its place.
@@ -23,7 +25,7 @@ export function MixProducts({ draft, events, onChange }: MixProductsProps) {
 	return (
 		<div class="stack">
 			<ProductSelect
-				label="First fuel"
+				label={words.firstFuel}
 				chosen={first}
 				events={events}
 				onChange={(product) => {
@@ -32,7 +34,7 @@ export function MixProducts({ draft, events, onChange }: MixProductsProps) {
 				}}
 			/>
 			<ProductSelect
-				label="Then"
+				label={words.thenFuel}
 				chosen={second}
 				events={events}
 				onChange={(product) => {
@@ -41,7 +43,7 @@ export function MixProducts({ draft, events, onChange }: MixProductsProps) {
 				}}
 			/>
 			<div class="field">
-				<label for={id}>Bought at</label>
+				<label for={id}>{words.boughtAt}</label>
 				<select
 					id={id}
 					class="input"
@@ -53,11 +55,11 @@ export function MixProducts({ draft, events, onChange }: MixProductsProps) {
 							{each}
 						</option>
 					))}
-					<option value="">A place that is not named</option>
+					<option value="">{words.unnamedPlace}</option>
 				</select>
 			</div>
 			<button type="button" class="button wide" onClick={() => onChange({ ...draft, first: second, second: first })}>
-				The other way round
+				{words.otherWay}
 			</button>
 		</div>
 	);
@@ -84,7 +86,7 @@ function ProductSelect({ label, chosen, events, onChange }: ProductSelectProps) 
 		catalogue.filter((entry) => entry.sold === sold && !known.has(productKey(entry)));
 	const option = (product: Product) => (
 		<option key={productKey(product)} value={productKey(product)}>
-			{productName(product)}: {productRange(product)}
+			{mixesWords().fuel(productName(product), productRange(product))}
 		</option>
 	);
 	return (
@@ -99,9 +101,9 @@ function ProductSelect({ label, chosen, events, onChange }: ProductSelectProps) 
 					if (product) onChange({ id: product.id, range: product.range });
 				}}
 			>
-				<optgroup label="Bought last">{first.map(option)}</optgroup>
+				<optgroup label={mixesWords().boughtLast}>{first.map(option)}</optgroup>
 				{groups.map((sold) => (
-					<optgroup label={soldIn[sold]} key={sold}>
+					<optgroup label={soldIn(sold)} key={sold}>
 						{others(sold).map(option)}
 					</optgroup>
 				))}

@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import type { MonthCost } from "../../domain/cost";
 import { monthName, unpricedWords } from "../costWords";
 import { money } from "../money";
+import { costsWords } from "../words/costs";
 import "./MonthBars.css";
 
 const monthsAtOnce = 6;
@@ -15,11 +16,12 @@ interface MonthBarsProps {
 /** A bar for each month's cost, the newest first; what lacks a price is said at its bar. */
 export function MonthBars({ months, currency }: MonthBarsProps) {
 	const [shown, setShown] = useState(monthsAtOnce);
+	const words = costsWords();
 	const most = Math.max(...months.map(({ cost }) => cost));
 	const left = months.length - shown;
 	return (
 		<>
-			<ul class="months" aria-label="Cost of each month">
+			<ul class="months" aria-label={words.monthly}>
 				{months
 					.slice(-shown)
 					.reverse()
@@ -28,7 +30,7 @@ export function MonthBars({ months, currency }: MonthBarsProps) {
 							<span class="pair">
 								<span>{monthName(month.month)}</span>
 								<strong class="number">
-									{month.unpriced === month.fills ? "not known" : money(month.cost, currency)}
+									{month.unpriced === month.fills ? words.notKnown : money(month.cost, currency)}
 								</strong>
 							</span>
 							<svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
@@ -41,7 +43,7 @@ export function MonthBars({ months, currency }: MonthBarsProps) {
 			</ul>
 			{left > 0 && (
 				<button type="button" class="button wide" onClick={() => setShown(shown + monthsAtOnce)}>
-					Older months ({left})
+					{words.olderMonths(left)}
 				</button>
 			)}
 		</>

@@ -5,6 +5,9 @@ import { useAppState } from "../app";
 import { backWords, damageWords, remedyWords } from "../damageWords";
 import { dateTime } from "../format";
 import { isClockBehind } from "../notices";
+import { noticesWords } from "../words/notices";
+import { openerWords } from "../words/opener";
+import { storageWords } from "../words/storage";
 import { BackupOpener } from "./BackupOpener";
 
 /** What is amiss with the log itself, above every screen. */
@@ -28,6 +31,7 @@ function DamageNotice({ damage }: { readonly damage: Damage }) {
 	const [busy, setBusy] = useState(false);
 	const heading = useRef<HTMLHeadingElement>(null);
 	const { cars, copied } = damage;
+	const words = noticesWords();
 	const missing = cars.reduce((sum, car) => sum + car.missing, 0);
 	const lost = cars.reduce((sum, car) => sum + car.lost, 0);
 	useEffect(() => {
@@ -41,41 +45,41 @@ function DamageNotice({ damage }: { readonly damage: Damage }) {
 		if (!done) return;
 		// The form for a new car was shown for want of this one.
 		if (location.hash === "#/setup") location.replace("#/tank");
-		toasts.show(done.back ? backWords(done.back.cars) : "The log is in order again.", undefined, true);
+		toasts.show(done.back ? backWords(done.back.cars) : words.inOrder, undefined, true);
 	}
-	const title = "Part of the log is missing on this phone";
 	return (
-		<section class="card" role="alert" aria-label={title}>
+		<section class="card" role="alert" aria-label={words.missing}>
 			<h2 tabIndex={-1} ref={heading}>
-				{title}
+				{words.missing}
 			</h2>
 			{looking ? (
 				<Fragment key="looking">
 					<ul class="cautions">
 						{cars.map((car) => (
 							<li key={car.carId}>
-								<strong>{car.name ?? "A car"}</strong>: {damageWords(car)}
+								<strong>{car.name ?? words.aCar}</strong>
+								{words.ofCar(damageWords(car))}
 							</li>
 						))}
 					</ul>
 					<p>{remedyWords(copied, missing, lost)}</p>
 					{copied ? (
 						<button type="button" class="button main" disabled={busy} onClick={bringBack}>
-							{lost === 0 ? "Bring everything back" : "Bring back what there is"}
+							{lost === 0 ? words.bringAll : words.bringSome}
 						</button>
 					) : null}
-					{(!copied || lost > 0) && <BackupOpener label="Open a backup" />}
+					{(!copied || lost > 0) && <BackupOpener label={openerWords().open} />}
 					{!copied && (
 						<button type="button" class="button wide" disabled={busy} onClick={bringBack}>
-							Go on without it
+							{words.goOn}
 						</button>
 					)}
 				</Fragment>
 			) : (
 				<Fragment key="told">
-					<p>The phone’s storage has lost something that was saved. Until it is back, the numbers may be wrong.</p>
+					<p>{words.lost}</p>
 					<button type="button" class="button main" onClick={() => setLooking(true)}>
-						See what is missing
+						{words.look}
 					</button>
 				</Fragment>
 			)}
@@ -84,34 +88,26 @@ function DamageNotice({ damage }: { readonly damage: Damage }) {
 }
 
 function NewerNotice({ count }: { readonly count: number }) {
-	const title = "Update the app";
+	const words = noticesWords();
 	return (
-		<section class="card" role="alert" aria-label={title}>
-			<h2>{title}</h2>
-			<p>
-				A newer version of the app wrote {count === 1 ? "an entry" : `${count} entries`} that this one can’t read.
-				Nothing is lost, but until the app is updated {count === 1 ? "it does" : "they do"} not count, and the numbers
-				may be wrong.
-			</p>
+		<section class="card" role="alert" aria-label={words.newer}>
+			<h2>{words.newer}</h2>
+			<p>{words.newerEntries(count)}</p>
 			<button type="button" class="button wide" onClick={() => location.reload()}>
-				Reload the app
+				{storageWords().reload}
 			</button>
 		</section>
 	);
 }
 
 function ClockNotice({ newest, now }: { readonly newest: string; readonly now: number }) {
-	const title = "Is the phone’s clock right?";
+	const words = noticesWords();
 	return (
-		<section class="card" role="alert" aria-label={title}>
-			<h2>{title}</h2>
-			<p>
-				It says {dateTime(new Date(now).toISOString())}, but the newest entry is dated {dateTime(newest)}. Entries count
-				in the order of their times: what is saved now comes before that one. Set the clock right, or take that entry
-				back and enter it with its true time.
-			</p>
+		<section class="card" role="alert" aria-label={words.clock}>
+			<h2>{words.clock}</h2>
+			<p>{words.clockBehind(dateTime(new Date(now).toISOString()), dateTime(newest))}</p>
 			<a class="button wide" href="#/log">
-				See the log
+				{words.seeLog}
 			</a>
 		</section>
 	);

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { useAppState } from "../app";
+import { deviceWords } from "../words/device";
 import { Check } from "./Check";
 
 /** Whether the system may speak up for a new warning. */
@@ -14,25 +15,19 @@ export function NotifyChoice() {
 		}
 		await model.saveSettings({ notify: wanted });
 	}
+	const words = deviceWords();
 	return (
 		<section class="card">
-			<h2>Warnings</h2>
+			<h2>{words.warnings}</h2>
 			<Check
-				label="Notify me"
-				more="Of a new warning, when the log changes while you look elsewhere."
+				label={words.notify}
+				more={words.notifyMore}
 				checked={state.settings.notify && permission === "granted"}
 				disabled={permission === null || permission === "denied"}
 				onChange={choose}
 			/>
-			{permission === null && (
-				<p>This browser has no notifications. The warnings stand on the Tank screen all the same.</p>
-			)}
-			{permission === "denied" && (
-				<p>
-					The browser refuses notifications from this app. Allow them in the browser’s settings for this site, then come
-					back. The warnings stand on the Tank screen all the same.
-				</p>
-			)}
+			{permission === null && <p>{words.noNotifications}</p>}
+			{permission === "denied" && <p>{words.denied}</p>}
 		</section>
 	);
 }

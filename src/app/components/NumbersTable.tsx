@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
+import { tableWords } from "../words/table";
 import "./NumbersTable.css";
 
 const rowsAtOnce = 50;
@@ -43,7 +44,7 @@ export function NumbersTable<Row>({ summary, caption, heads, rows, row, kind = "
 					</section>
 					{rows.length > shown && (
 						<button type="button" class="button wide" onClick={() => setShown(shown + rowsAtOnce)}>
-							Show {Math.min(rowsAtOnce, rows.length - shown)} more rows
+							{tableWords().more(Math.min(rowsAtOnce, rows.length - shown))}
 						</button>
 					)}
 				</div>

@@ -3,6 +3,7 @@ import type { LogEvent } from "../../domain/event";
 import { productKey } from "../fillChoices";
 import { changeOffer, type PlanForm, withOffer } from "../planForm";
 import { productName, productRange } from "../text";
+import { planScreenWords } from "../words/plan";
 import { Check } from "./Check";
 import { AllProducts } from "./ProductPicker";
 
@@ -15,9 +16,10 @@ interface OffersFieldProps {
 /** What can be had here: the plan chooses among it. */
 export function OffersField({ form, events, onChange }: OffersFieldProps) {
 	const [other, setOther] = useState(false);
+	const words = planScreenWords();
 	return (
 		<fieldset class="offers stack">
-			<legend class="label">On sale here</legend>
+			<legend class="label">{words.onSale}</legend>
 			<div class="chips">
 				{form.offers.map(({ product, on }) => (
 					<Check
@@ -29,7 +31,7 @@ export function OffersField({ form, events, onChange }: OffersFieldProps) {
 					/>
 				))}
 				<button type="button" class="button" aria-expanded={other} onClick={() => setOther(!other)}>
-					Another product
+					{words.another}
 				</button>
 			</div>
 			{other && (

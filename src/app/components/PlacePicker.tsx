@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { oneLine } from "../oneLine";
+import { stopWords } from "../words/stop";
 
 interface PlacePickerProps {
 	readonly places: readonly string[];
@@ -12,13 +13,14 @@ export function PlacePicker({ places, chosen, onChoose }: PlacePickerProps) {
 	const [typed, setTyped] = useState("");
 	const shown = chosen !== null && !places.includes(chosen) ? [chosen, ...places] : places;
 	const name = typed.trim();
+	const words = stopWords();
 	function take(): void {
 		onChoose(name);
 		setTyped("");
 	}
 	return (
 		<div class="stack">
-			<fieldset class="row" aria-label="Places">
+			<fieldset class="row" aria-label={words.places}>
 				{shown.slice(0, 12).map((place) => (
 					<button
 						type="button"
@@ -31,11 +33,11 @@ export function PlacePicker({ places, chosen, onChoose }: PlacePickerProps) {
 					</button>
 				))}
 				<button type="button" class="button" aria-pressed={chosen === null} onClick={() => onChoose(null)}>
-					Not named
+					{words.notNamed}
 				</button>
 			</fieldset>
 			<div class="field">
-				<label for="new-place">A new place</label>
+				<label for="new-place">{words.newPlace}</label>
 				<div class="row">
 					<input
 						id="new-place"
@@ -47,7 +49,7 @@ export function PlacePicker({ places, chosen, onChoose }: PlacePickerProps) {
 						onChange={() => name !== "" && take()}
 					/>
 					<button type="button" class="button" disabled={name === ""} onClick={take}>
-						Use it
+						{words.useIt}
 					</button>
 				</div>
 			</div>

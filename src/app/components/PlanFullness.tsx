@@ -1,7 +1,8 @@
 import type { Fullness } from "../../domain/plan/request";
 import type { VolumeUnit } from "../../domain/units";
 import type { PlanFaults, PlanForm } from "../planForm";
-import { Choice, type Option } from "./Choice";
+import { planScreenWords } from "../words/plan";
+import { Choice } from "./Choice";
 import { PriceFields } from "./PriceFields";
 import { NumberField } from "./TextField";
 
@@ -13,20 +14,22 @@ interface PlanFullnessProps {
 	readonly onChange: (form: PlanForm) => void;
 }
 
-const ways: readonly Option<Fullness["kind"]>[] = [
-	{ value: "click", label: "To the click" },
-	{ value: "litres", label: "An amount" },
-	{ value: "money", label: "For a sum of money" },
-];
+const ways: readonly Fullness["kind"][] = ["click", "litres", "money"];
 
 /** How full, and what it takes to know that. */
 export function PlanFullness({ form, unit, faults, currency, onChange }: PlanFullnessProps) {
+	const words = planScreenWords();
 	return (
-		<section class="stack" aria-label="How full">
-			<Choice label="How full?" options={ways} value={form.full} onChange={(full) => onChange({ ...form, full })} />
+		<section class="stack" aria-label={words.howFull}>
+			<Choice
+				label={words.howFullQuestion}
+				options={ways.map((value) => ({ value, label: words.fullness[value] }))}
+				value={form.full}
+				onChange={(full) => onChange({ ...form, full })}
+			/>
 			{form.full === "litres" && (
 				<NumberField
-					label={`In all, ${unit}`}
+					label={words.inAll(unit)}
 					value={form.amount}
 					fault={form.amount === "" ? null : faults.amount}
 					onInput={(amount) => onChange({ ...form, amount })}
@@ -35,7 +38,7 @@ export function PlanFullness({ form, unit, faults, currency, onChange }: PlanFul
 			{form.full === "money" && (
 				<>
 					<NumberField
-						label={currency === undefined ? "For how much" : `For how much, ${currency}`}
+						label={words.forHowMuch(currency)}
 						value={form.money}
 						fault={form.money === "" ? null : faults.money}
 						onInput={(money) => onChange({ ...form, money })}

@@ -2,6 +2,7 @@ import type { VolumeUnit } from "../../domain/units";
 import { productKey } from "../fillChoices";
 import { changeOffer, type PlanFaults, type PlanForm } from "../planForm";
 import { productName } from "../text";
+import { stopWords } from "../words/stop";
 import { NumberField } from "./TextField";
 
 interface PriceFieldsProps {
@@ -21,7 +22,7 @@ export function PriceFields({ form, unit, faults, currency, onChange }: PriceFie
 				.map(({ product, price }) => (
 					<NumberField
 						key={productKey(product)}
-						label={`${productName(product)}, price per ${unit}${currency === undefined ? "" : `, ${currency}`}`}
+						label={labelOf(productName(product), unit, currency)}
 						value={price}
 						fault={faults.prices?.[productKey(product)]}
 						onInput={(typed) => onChange(changeOffer(form, product, { price: typed }))}
@@ -29,4 +30,9 @@ export function PriceFields({ form, unit, faults, currency, onChange }: PriceFie
 				))}
 		</>
 	);
+}
+
+function labelOf(product: string, unit: VolumeUnit, currency: string | undefined): string {
+	const { forProduct, forProductIn } = stopWords();
+	return currency === undefined ? forProduct(product, unit) : forProductIn(product, unit, currency);
 }

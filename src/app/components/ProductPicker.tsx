@@ -6,6 +6,7 @@ import { productKey } from "../fillChoices";
 import { oneLine } from "../oneLine";
 import { parseNumber } from "../parseNumber";
 import { productName, productRange, soldIn } from "../text";
+import { pickerWords } from "../words/picker";
 import "./ProductPicker.css";
 
 interface ProductPickerProps {
@@ -16,7 +17,7 @@ interface ProductPickerProps {
 }
 
 /** The last used products as buttons; all others, and one's own, behind one more tap. */
-export function ProductPicker({ recent, chosen, onChoose, label = "What are you pumping?" }: ProductPickerProps) {
+export function ProductPicker({ recent, chosen, onChoose, label = pickerWords().question }: ProductPickerProps) {
 	const chips = recent.some((product) => productKey(product) === productKey(chosen))
 		? recent.slice(0, 4)
 		: [chosen, ...recent.slice(0, 3)];
@@ -42,7 +43,7 @@ export function ProductPicker({ recent, chosen, onChoose, label = "What are you 
 					</button>
 				))}
 				<button type="button" class="button product" aria-expanded={other} onClick={() => setOther(!other)}>
-					Another fuel
+					{pickerWords().another}
 				</button>
 			</div>
 			{other && <AllProducts onChoose={choose} />}
@@ -57,16 +58,14 @@ export function AllProducts({ onChoose }: { readonly onChoose: (product: Product
 	return (
 		<div class="card">
 			{groups.map((sold) => (
-				<section class="stack" key={sold} aria-label={soldIn[sold]}>
-					<h3>{soldIn[sold]}</h3>
+				<section class="stack" key={sold} aria-label={soldIn(sold)}>
+					<h3>{soldIn(sold)}</h3>
 					{catalogue
 						.filter((entry) => entry.sold === sold)
 						.map(({ id, range, source }) => (
 							<button type="button" class="button wide product" key={id} onClick={() => onChoose({ id, range })}>
-								<span>
-									{productName({ id, range })}: {productRange({ id, range })}
-								</span>
-								<span class="small">{source}</span>
+								<span>{pickerWords().entry(productName({ id, range }), productRange({ id, range }))}</span>
+								<span class="small">{pickerWords().source(source)}</span>
 							</button>
 						))}
 				</section>
@@ -81,9 +80,10 @@ export function AllProducts({ onChoose }: { readonly onChoose: (product: Product
 function Labelled({ onChoose }: { readonly onChoose: (product: Product) => void }) {
 	const [typed, setTyped] = useState("");
 	const value = parseNumber(typed, 11, 83);
+	const words = pickerWords();
 	return (
 		<div class="field">
-			<label for="labelled">Flex fuel labelled with a percentage</label>
+			<label for="labelled">{words.labelled}</label>
 			<div class="row">
 				<input
 					id="labelled"
@@ -99,10 +99,10 @@ function Labelled({ onChoose }: { readonly onChoose: (product: Product) => void 
 					disabled={!value.ok}
 					onClick={() => value.ok && onChoose({ id: `flex-${value.value}`, range: labelledRange(value.value) })}
 				>
-					Take it
+					{words.take}
 				</button>
 			</div>
-			<p class="small">US labels may be rounded to the nearest ten, so five points either way are reckoned with.</p>
+			<p class="small">{words.rounded}</p>
 		</div>
 	);
 }
@@ -113,12 +113,13 @@ function Own({ onChoose }: { readonly onChoose: (product: Product) => void }) {
 	const [high, setHigh] = useState("");
 	const from = parseNumber(low, 0, 100);
 	const to = parseNumber(high, 0, 100);
+	const words = pickerWords();
 	const usable = name.trim() !== "" && from.ok && to.ok && from.value <= to.value;
 	return (
 		<div class="stack">
-			<h3>A fuel of your own</h3>
+			<h3>{words.own}</h3>
 			<div class="field">
-				<label for="own-name">Name</label>
+				<label for="own-name">{words.name}</label>
 				<input
 					id="own-name"
 					class="input"
@@ -129,7 +130,7 @@ function Own({ onChoose }: { readonly onChoose: (product: Product) => void }) {
 			</div>
 			<div class="row">
 				<div class="field short">
-					<label for="own-low">From, % ethanol</label>
+					<label for="own-low">{words.from}</label>
 					<input
 						id="own-low"
 						class="input"
@@ -139,7 +140,7 @@ function Own({ onChoose }: { readonly onChoose: (product: Product) => void }) {
 					/>
 				</div>
 				<div class="field short">
-					<label for="own-high">To, % ethanol</label>
+					<label for="own-high">{words.to}</label>
 					<input
 						id="own-high"
 						class="input"
@@ -149,16 +150,14 @@ function Own({ onChoose }: { readonly onChoose: (product: Product) => void }) {
 					/>
 				</div>
 			</div>
-			{from.ok && to.ok && from.value > to.value && (
-				<p class="fault">The lower limit is above the higher one: swap them.</p>
-			)}
+			{from.ok && to.ok && from.value > to.value && <p class="fault">{words.swapped}</p>}
 			<button
 				type="button"
 				class="button"
 				disabled={!usable}
 				onClick={() => usable && onChoose({ id: name.trim(), range: contentRange(from.value / 100, to.value / 100) })}
 			>
-				Use this fuel
+				{words.use}
 			</button>
 		</div>
 	);

@@ -1,5 +1,6 @@
 import type { LogEvent, Product } from "../../domain/event";
 import { placesIn, productsIn } from "../fillChoices";
+import { figuresWords } from "../words/figures";
 import { PlacePicker } from "./PlacePicker";
 import { ProductPicker } from "./ProductPicker";
 
@@ -14,9 +15,10 @@ interface PumpSampleFieldsProps {
 
 /** Which pump a sample was taken from. */
 export function PumpSampleFields({ events, place, product, fault, onChange }: PumpSampleFieldsProps) {
+	const { takenWhere, whichFuel } = figuresWords();
 	return (
 		<>
-			<h3>Where was it taken?</h3>
+			<h3>{takenWhere}</h3>
 			<PlacePicker places={placesIn(events)} chosen={place} onChoose={(place) => onChange({ place })} />
 			{fault && (
 				<p class="fault" role="alert" tabIndex={-1}>
@@ -24,7 +26,7 @@ export function PumpSampleFields({ events, place, product, fault, onChange }: Pu
 				</p>
 			)}
 			<ProductPicker
-				label="Which fuel is it?"
+				label={whichFuel}
 				recent={productsIn(events)}
 				chosen={product}
 				onChoose={(product) => onChange({ product })}

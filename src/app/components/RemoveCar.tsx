@@ -4,6 +4,7 @@ import type { AccountView } from "../../keeper/view";
 import { useAppState } from "../app";
 import { unitOf } from "../model";
 import { useBackup } from "../useBackup";
+import { carWords } from "../words/car";
 import { Dialog } from "./Dialog";
 
 interface RemoveCarProps {
@@ -16,31 +17,28 @@ export function RemoveCar({ car, account }: RemoveCarProps) {
 	const { model } = useAppState();
 	const saveBackup = useBackup(car);
 	const [asking, setAsking] = useState(false);
+	const words = carWords();
 	async function remove(): Promise<void> {
 		setAsking(false);
 		if (await model.removeCar(car.id)) location.hash = "#/tank";
 	}
 	return (
 		<section class="card">
-			<h2>Remove this car</h2>
+			<h2>{words.remove}</h2>
 			<button type="button" class="button wide" onClick={() => setAsking(true)}>
-				Remove “{car.name}”…
+				{words.removeThis(car.name)}
 			</button>
 			{asking && (
-				<Dialog title={`Remove “${car.name}”?`} onClose={() => setAsking(false)}>
-					<p>
-						Its {account.count === 1 ? "one entry" : `${account.count} entries`} and{" "}
-						{car.calibrations.length === 1 ? "its calibration" : `${car.calibrations.length} calibrations`} go from this
-						phone, and nothing brings them back but a backup.
-					</p>
+				<Dialog title={words.removeQuestion(car.name)} onClose={() => setAsking(false)}>
+					<p>{words.removing(account.count, car.calibrations.length)}</p>
 					<button type="button" class="button wide" onClick={() => saveBackup(false)}>
-						Save a backup first
+						{words.backupFirst}
 					</button>
 					<button type="button" class="button wide strong" onClick={remove}>
-						Remove it for good
+						{words.removeForGood}
 					</button>
 					<button type="button" class="button wide" onClick={() => setAsking(false)}>
-						Keep the car
+						{words.keep}
 					</button>
 				</Dialog>
 			)}
@@ -51,6 +49,7 @@ export function RemoveCar({ car, account }: RemoveCarProps) {
 /** The invented one goes with a tap, and comes back with another. */
 export function RemoveInvented({ car, account }: RemoveCarProps) {
 	const { model, state, toasts } = useAppState();
+	const words = carWords();
 	async function remove(): Promise<void> {
 		const unit = unitOf(state);
 		if (!(await model.removeCar(car.id))) return;
@@ -58,20 +57,17 @@ export function RemoveInvented({ car, account }: RemoveCarProps) {
 		const bringBack = async () => {
 			if (await model.addCar(car, unit, account.events)) location.hash = "#/car";
 		};
-		toasts.show("The invented car is gone.", {
-			label: "Undo",
-			run: bringBack,
-		});
+		toasts.show(words.inventedGone, { label: words.undo, run: bringBack });
 	}
 	return (
 		<section class="card">
-			<h2>This car is invented</h2>
-			<p>It is here to look around with. Its stops, places and readings never were.</p>
+			<h2>{words.isInvented}</h2>
+			<p>{words.isInventedMore}</p>
 			<a class="button wide" href="#/setup">
-				Set up your own car
+				{words.setUpOwn}
 			</a>
 			<button type="button" class="button wide" onClick={remove}>
-				Remove the invented car
+				{words.removeInvented}
 			</button>
 		</section>
 	);

@@ -5,6 +5,8 @@ import { isoWithOffset, useAppState } from "../app";
 import { distanceUnit, fromKm, kmPerMile } from "../format";
 import { unitOf } from "../model";
 import { useAnswer } from "../useAnswer";
+import { locale } from "../words/language";
+import { runningWords } from "../words/running";
 import { Facts } from "./Facts";
 
 /** What the car burns and how far the fuel goes, as learned from the odometer. */
@@ -14,11 +16,10 @@ export function RunningFacts() {
 	const { car, account } = state;
 	const key = car && account ? JSON.stringify([car, account.count]) : null;
 	const { answer, failed } = useAnswer(key, () => model.running(car?.id ?? "", isoWithOffset(opened)));
-	if (failed) return <p class="fault">What the car burns could not be reckoned. Reload the app and try again.</p>;
-	if (answer === undefined) return <p class="soft">Reckoning what the car burns…</p>;
-	if (answer === null) {
-		return <p>What the car burns is learned from the odometer at two stops. Enter it with the next fills.</p>;
-	}
+	const words = runningWords();
+	if (failed) return <p class="fault">{words.failed}</p>;
+	if (answer === undefined) return <p class="soft">{words.reckoning}</p>;
+	if (answer === null) return <p>{words.unknown}</p>;
 	return <Learned running={answer} unit={unitOf(state)} />;
 }
 
@@ -36,28 +37,26 @@ function Learned({ running: { litresPer100Km, rangeKm }, unit }: LearnedProps) {
 	const burned = miles
 		? spread({ median, low: high, high: low }, perGallon, tenth)
 		: spread(litresPer100Km, (litres) => litres, tenth);
-	const per = miles ? `miles per ${unit}` : "L/100 km";
+	const words = runningWords();
+	const per = miles ? words.milesPer(unit) : words.litresPer;
 	return (
 		<>
 			<Facts
 				facts={[
-					{ term: miles ? "It goes" : "It burns", is: `about ${burned.median} ${per}, 9 in 10: ${burned.range}` },
+					{ term: miles ? words.goes : words.burns, is: words.about(burned.median, per, burned.range) },
 					{
-						term: "Until empty",
-						is: `about ${distance.median} ${distanceUnit(unit)}, 9 in 10: ${distance.range}`,
+						term: words.untilEmpty,
+						is: words.about(distance.median, distanceUnit(unit), distance.range),
 					},
 				]}
 			/>
-			<p class="small soft">
-				Learned from odometer and fills, for the blend now in the tank. The way until empty counts from the last entry;
-				the gauge comes first, and a reserve belongs on top.
-			</p>
+			<p class="small soft">{words.learned}</p>
 		</>
 	);
 }
 
-const whole = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 2 });
-const tenth = new Intl.NumberFormat(undefined, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const whole = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2 });
+const tenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
 function spread({ median, low, high }: Spread, convert: (value: number) => number, format: Intl.NumberFormat) {
 	const [middle, from, to] = [median, low, high].map((value) => format.format(convert(value)));

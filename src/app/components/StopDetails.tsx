@@ -3,6 +3,8 @@ import type { DraftPour, FillDraft } from "../fillDraft";
 import { distanceUnit } from "../format";
 import { detailsFault, readPrice } from "../stopDetails";
 import { productName } from "../text";
+import { fillWords } from "../words/fill";
+import { stopWords } from "../words/stop";
 import { Fold } from "./Fold";
 import { OdometerField } from "./OdometerField";
 import { NumberField } from "./TextField";
@@ -22,14 +24,17 @@ export function StopDetails({ draft, unit, currency, last, now, onChange }: Stop
 	const { pours, odometer } = draft;
 	const noted = [
 		odometer === "" ? "" : `${odometer}\u00a0${distanceUnit(unit)}`,
-		...pours.map(({ price }) => (price === "" ? "" : `${price} per\u00a0${unit}`)),
+		...pours.map(({ price }) => (price === "" ? "" : fillWords().priceNoted(price, unit))),
 	].filter(Boolean);
-	const priceLabel = ({ product }: DraftPour) =>
-		`Price per ${unit}${currency === undefined ? "" : `, ${currency}`}${pours.length > 1 ? `, of “${productName(product)}”` : ""}`;
+	const { price, priceIn, ofProduct } = stopWords();
+	const priceLabel = ({ product }: DraftPour) => {
+		const label = currency === undefined ? price(unit) : priceIn(unit, currency);
+		return pours.length > 1 ? ofProduct(label, productName(product)) : label;
+	};
 	return (
 		<Fold
 			class="card"
-			summary={noted.length === 0 ? "Odometer and price" : noted.join(", ")}
+			summary={noted.length === 0 ? fillWords().details : noted.join(", ")}
 			wrong={detailsFault(draft, unit)}
 		>
 			<OdometerField

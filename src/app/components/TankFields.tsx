@@ -2,7 +2,8 @@ import type { VolumeUnit } from "../../domain/units";
 import type { Tank } from "../../domain/vehicle";
 import { volume } from "../format";
 import { type TankForm, unknownTank, withUnit } from "../tankForm";
-import { Choice, type Option } from "./Choice";
+import { tankFormWords } from "../words/tankForm";
+import { Choice } from "./Choice";
 import { NumberField } from "./TextField";
 
 interface TankFieldsProps<Form extends TankForm> {
@@ -13,25 +14,22 @@ interface TankFieldsProps<Form extends TankForm> {
 	readonly onChange: (form: Form) => void;
 }
 
-const units: readonly Option<VolumeUnit>[] = [
-	{ value: "L", label: "Litres" },
-	{ value: "gal", label: "US gallons" },
-	{ value: "imp gal", label: "Imperial gallons" },
-];
+const units: readonly VolumeUnit[] = ["L", "gal", "imp gal"];
 
 /** The tank's capacity and the unit of all volumes. */
 export function TankFields<Form extends TankForm>({ form, fault, stored, onChange }: TankFieldsProps<Form>) {
+	const words = tankFormWords();
 	return (
 		<>
 			<Choice
-				label="You count fuel in"
-				options={units}
+				label={words.countIn}
+				options={units.map((value) => ({ value, label: words.units[value] }))}
 				value={form.unit}
 				onChange={(unit) => onChange({ ...form, ...withUnit(form, unit, stored) })}
 			/>
 			<NumberField
-				label={`Tank capacity, ${form.unit}`}
-				hint="The owner’s manual has it. How far a fill moves the blend hangs on what the tank held before."
+				label={words.capacity(form.unit)}
+				hint={words.hint}
 				value={form.capacity}
 				fault={fault}
 				onInput={(capacity) => onChange({ ...form, capacity, capacityUnknown: false })}
@@ -42,14 +40,9 @@ export function TankFields<Form extends TankForm>({ form, fault, stored, onChang
 				aria-pressed={form.capacityUnknown}
 				onClick={() => onChange({ ...form, capacity: "", capacityUnknown: !form.capacityUnknown })}
 			>
-				I don’t know the capacity
+				{words.unknown}
 			</button>
-			{form.capacityUnknown && (
-				<p class="small">
-					Then {volume(unknownTank.capacityL, form.unit)} are assumed, and the account leans less on the gauge and on
-					the nozzle’s click until you enter the capacity.
-				</p>
-			)}
+			{form.capacityUnknown && <p class="small">{words.assumed(volume(unknownTank.capacityL, form.unit))}</p>}
 		</>
 	);
 }

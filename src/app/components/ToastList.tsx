@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Toasts } from "../toasts";
+import { shellWords } from "../words/shell";
 
 export function ToastList({ toasts }: { readonly toasts: Toasts }) {
 	const [list, setList] = useState(toasts.list());
@@ -22,7 +23,12 @@ export function ToastList({ toasts }: { readonly toasts: Toasts }) {
 								{action.label}
 							</button>
 						)}
-						<button type="button" class="button" aria-label={`Dismiss: ${text}`} onClick={() => toasts.dismiss(id)}>
+						<button
+							type="button"
+							class="button"
+							aria-label={shellWords().dismiss(text)}
+							onClick={() => toasts.dismiss(id)}
+						>
 							✕
 						</button>
 					</span>

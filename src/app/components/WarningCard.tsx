@@ -1,5 +1,6 @@
 import type { Warning } from "../../domain/warnings";
 import { signalWord, warningWords } from "../text";
+import { tankWords } from "../words/tank";
 import "./WarningCard.css";
 
 interface WarningCardProps {
@@ -13,11 +14,12 @@ interface WarningCardProps {
 
 /** What is wrong, how sure, what to do now, and why one is told. */
 export function WarningCard({ warning, calibrationName, mend, settle }: WarningCardProps) {
+	const { behind, whyTold } = tankWords();
 	const words = warningWords(warning, calibrationName);
 	const strong = "severity" in warning && warning.severity === "likely";
 	return (
 		<section class={`warning ${strong ? "strong" : ""}`} role={strong ? "alert" : "group"} aria-label={words.title}>
-			<p class="signal">{signalWord}</p>
+			<p class="signal">{signalWord()}</p>
 			<h2>{words.title}</h2>
 			<p>{words.sure}</p>
 			<ul>
@@ -28,11 +30,11 @@ export function WarningCard({ warning, calibrationName, mend, settle }: WarningC
 			</ul>
 			{settle && (
 				<a class="button wide" href="#/doubt">
-					What may be behind it
+					{behind}
 				</a>
 			)}
 			<details>
-				<summary>Why am I told?</summary>
+				<summary>{whyTold}</summary>
 				<p>{words.why}</p>
 			</details>
 		</section>

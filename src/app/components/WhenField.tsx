@@ -1,4 +1,5 @@
 import { isoWithOffset } from "../app";
+import { stopWords } from "../words/stop";
 
 interface WhenFieldProps {
 	/** ISO 8601 with offset; null: now. */
@@ -9,12 +10,13 @@ interface WhenFieldProps {
 
 /** For stops that are entered later. */
 export function WhenField({ value, now, onChange }: WhenFieldProps) {
+	const words = stopWords();
 	return (
 		<div class="field">
-			<label for="when">When</label>
+			<label for="when">{words.when}</label>
 			<div class="row">
 				<button type="button" class="button" aria-pressed={value === null} onClick={() => onChange(null)}>
-					Now
+					{words.now}
 				</button>
 				<input
 					id="when"

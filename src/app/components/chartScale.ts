@@ -1,4 +1,5 @@
 /** Scales, steps and thinning for the chart over time. */
+import { locale } from "../words/language";
 
 /** Values that each hold from their instant to the next one's. */
 export interface Step {
@@ -143,10 +144,10 @@ export function timeTicks(
 }
 
 const labelGap = 10;
-const dayAndMonth = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short" });
-const month = new Intl.DateTimeFormat(undefined, { month: "short" });
-const monthAndYear = new Intl.DateTimeFormat(undefined, { month: "short", year: "numeric" });
-const year = new Intl.DateTimeFormat(undefined, { year: "numeric" });
+const dayAndMonth = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" });
+const month = new Intl.DateTimeFormat(locale, { month: "short" });
+const monthAndYear = new Intl.DateTimeFormat(locale, { month: "short", year: "numeric" });
+const year = new Intl.DateTimeFormat(locale, { year: "numeric" });
 
 function yearDiffers(at: number, before: number | undefined): boolean {
 	return before === undefined || new Date(at).getFullYear() !== new Date(before).getFullYear();

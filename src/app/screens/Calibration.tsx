@@ -17,11 +17,12 @@ import { Check } from "../components/Check";
 import { Choice, type Option } from "../components/Choice";
 import { Form } from "../components/Form";
 import { useDraft } from "../useDraft";
+import { calibrationWords } from "../words/calibration";
 
 /** A new calibration, or another version of one. */
 export function CalibrationScreen({ id }: { readonly id: string | null }) {
 	const { car, account } = useAppState().state;
-	if (!car || !account) return <p class="soft late">Reading the log…</p>;
+	if (!car || !account) return <p class="soft late">{calibrationWords().reading}</p>;
 	return <Opened car={car} events={account.events} id={id} />;
 }
 
@@ -35,13 +36,14 @@ interface OpenedProps {
 function Opened({ id, ...opened }: OpenedProps) {
 	const [{ car, events }] = useState(opened);
 	const old = car.calibrations.find((calibration) => calibration.id === id) ?? null;
+	const words = calibrationWords();
 	if (id !== null && !old) {
 		return (
 			<section class="card">
-				<h2>No such calibration</h2>
-				<p>It may have been changed since: the list has what there is.</p>
+				<h2>{words.none}</h2>
+				<p>{words.noneMore}</p>
 				<a class="button wide" href="#/car">
-					To the list
+					{words.toList}
 				</a>
 			</section>
 		);
@@ -63,7 +65,8 @@ function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 	const { draft, change, leave } = useDraft<CalibrationDraft>(key, (raw) => readCalibrationDraft(raw, old), empty);
 	const [refused, setRefused] = useState(false);
 	const [busy, setBusy] = useState(false);
-	if (!draft) return <p class="soft late">Opening the form…</p>;
+	const words = calibrationWords();
+	if (!draft) return <p class="soft late">{words.opening}</p>;
 
 	const { form } = draft;
 	const read = readCalibration(form);
@@ -83,7 +86,7 @@ function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 		leave(done);
 		setBusy(false);
 		if (done) {
-			toasts.show(`“${calibration.name}” is saved.`);
+			toasts.show(words.saved(calibration.name));
 			location.hash = "#/car";
 		}
 		return done;
@@ -109,32 +112,28 @@ function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 	}
 
 	return (
-		<Form label={old ? `Change “${old.name}”` : "A new calibration"} once onSave={save}>
+		<Form label={old ? words.change(old.name) : words.new} once onSave={save}>
 			<section class="card">
-				<h2>{old ? `Change “${old.name}”` : "A new calibration"}</h2>
-				{fact && <p>{factWords(inForce)}</p>}
+				<h2>{old ? words.change(old.name) : words.new}</h2>
+				{fact && <p>{inForce ? words.factInForce : words.fact}</p>}
 				{draft.proposedTo === form.to && (
 					<p role="note">
-						<strong>{`${form.to}\u00a0%`} as the upper edge is proposed from the fuel-system card.</strong> It is not
-						saved yet: your tuner decides.
+						<strong>{words.proposed(`${form.to}\u00a0%`)}</strong> {words.proposedMore}
 					</p>
 				)}
 				<CalibrationFields form={form} faults={faults} onChange={(form) => change({ ...draft, form })} />
 			</section>
 			<section class="card">
-				<h2>How sure you want to be</h2>
-				<p class="small soft">
-					You are warned as soon as the chance is larger than this. 1 in 20 is usual; ask your tuner before you accept
-					more.
-				</p>
+				<h2>{words.howSure}</h2>
+				<p class="small soft">{words.howSureMore}</p>
 				<Choice
-					label="Accepted chance of too much ethanol (lean)"
+					label={words.lean}
 					options={budgetChoices(draft.lean)}
 					value={draft.lean}
 					onChange={(lean) => change({ ...draft, lean })}
 				/>
 				<Choice
-					label="Accepted chance of too little ethanol (knock)"
+					label={words.knock}
 					options={budgetChoices(draft.knock)}
 					value={draft.knock}
 					onChange={(knock) => change({ ...draft, knock })}
@@ -143,11 +142,11 @@ function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 			{!old && (
 				<section class="card">
 					{first ? (
-						<p>As the first one it counts as flashed, for the log so far as well.</p>
+						<p>{words.first}</p>
 					) : (
 						<Check
-							label="It is flashed now"
-							more="From now on the tank is held against its window."
+							label={words.flashed}
+							more={words.flashedMore}
 							checked={draft.flashed}
 							onChange={(flashed) => change({ ...draft, flashed })}
 						/>
@@ -156,23 +155,17 @@ function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 			)}
 			{refused && !read.ok && (
 				<p class="fault" role="alert">
-					Something above needs mending; nothing is saved yet.
+					{words.mend}
 				</p>
 			)}
 			<button type="submit" class="button main">
-				{busy ? "One moment…" : "Save the calibration"}
+				{busy ? words.busy : words.save}
 			</button>
 			<button type="button" class="button wide" disabled={busy} onClick={discard}>
-				{old ? "Leave it as it was" : "Back, without a new one"}
+				{old ? words.leave : words.leaveNew}
 			</button>
 		</Form>
 	);
-}
-
-function factWords(inForce: boolean): string {
-	return inForce
-		? "Its window was in force for a part of the log, and that part keeps it. What you save here is a new version, flashed from now on."
-		: "Its window was in force for a part of the log, and that part keeps it. What you save here is added to the list as a new version.";
 }
 
 /** What the fields say, with whatever else a newer version of the app may have put into the old one. */
@@ -192,6 +185,6 @@ function budgetChoices(chosen: string): Option<string>[] {
 	return (values.includes(chosen) ? values : [chosen, ...values]).map((value) => ({
 		value,
 		label: budgetWords(Number(value)),
-		...(Number(value) === usualBudget ? { more: "usual" } : {}),
+		...(Number(value) === usualBudget ? { more: calibrationWords().usual } : {}),
 	}));
 }

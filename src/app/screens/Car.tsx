@@ -4,11 +4,15 @@ import { useAppState } from "../app";
 import { BackupCard } from "../components/BackupCard";
 import { CalibrationList } from "../components/CalibrationList";
 import { CarDetails } from "../components/CarDetails";
-import { Choice, type Option } from "../components/Choice";
+import { Cautions } from "../components/Cautions";
+import { Choice } from "../components/Choice";
+import { LanguageChoice } from "../components/LanguageChoice";
 import { NotifyChoice } from "../components/NotifyChoice";
+import { OtherPhones } from "../components/OtherPhones";
 import { RemoveCar, RemoveInvented } from "../components/RemoveCar";
 import type { Theme } from "../settings";
-import { cautions } from "../text";
+import { carWords } from "../words/car";
+import { cautionsWords } from "../words/cautions";
 
 /** The car, its calibrations, and how the app behaves on this phone. */
 export function CarScreen() {
@@ -16,6 +20,7 @@ export function CarScreen() {
 	const { car, account } = state;
 	if (!car) return null;
 	const invented = isInvented(car.id);
+	const words = carWords();
 	return (
 		<>
 			{invented && account && <RemoveInvented car={car} account={account} />}
@@ -24,55 +29,50 @@ export function CarScreen() {
 				<CalibrationList car={car} events={account.events} />
 			) : (
 				<p class="soft" role="status">
-					Reading the log…
+					{words.reading}
 				</p>
 			)}
-			<section class="card" aria-label="The engine">
-				<h2>The engine</h2>
+			<section class="card" aria-label={words.engine}>
+				<h2>{words.engine}</h2>
 				<a class="button wide" href="#/engine">
-					What the blend does, and the fuel system
+					{words.toEngine}
 				</a>
 			</section>
-			<section class="card" aria-label="What the log tells">
-				<h2>What the log tells</h2>
+			<section class="card" aria-label={words.tells}>
+				<h2>{words.tells}</h2>
 				<a class="button wide" href="#/places">
-					Places and their pumps
+					{words.toPlaces}
 				</a>
 				<a class="button wide" href="#/costs">
-					Costs and consumption
+					{words.toCosts}
 				</a>
 				<a class="button wide" href="#/table">
-					Table of mixes
+					{words.toTable}
 				</a>
 			</section>
+			<OtherPhones />
 			<CarDetails car={car} />
 			<Display />
+			<LanguageChoice />
 			<NotifyChoice />
 			<BackupCard car={car} account={account} />
 			{!invented && (
 				<section class="card">
-					<h2>Another car</h2>
+					<h2>{words.another}</h2>
 					<a class="button wide" href="#/setup">
-						Set up another car
+						{words.setUpAnother}
 					</a>
 				</section>
 			)}
 			{!invented && account && <RemoveCar car={car} account={account} />}
 			<details class="card">
-				<summary>Cautions</summary>
-				<ul class="cautions">
-					{cautions.map((caution) => (
-						<li key={caution}>{caution}</li>
-					))}
-				</ul>
+				<summary>{cautionsWords().title}</summary>
+				<Cautions />
 			</details>
 			<section class="card">
-				<h2>About</h2>
-				<p>
-					Heeltap {version} keeps the account of the ethanol in a tank. What it says is an estimate. Your tuner’s limits
-					come first.
-				</p>
-				<p>Nothing leaves this phone: no account, no network needed, nobody counts what you do.</p>
+				<h2>{words.about}</h2>
+				<p>{words.aboutApp(version)}</p>
+				<p>{words.privacy}</p>
 			</section>
 		</>
 	);
@@ -84,12 +84,12 @@ function Cars() {
 	const options = cars.map(({ id, name }) => ({
 		value: id,
 		label: name,
-		more: isInvented(id) ? "invented" : undefined,
+		more: isInvented(id) ? carWords().invented : undefined,
 	}));
 	return (
 		<section class="card">
 			<Choice
-				label="Which car?"
+				label={carWords().whichCar}
 				options={options}
 				value={car?.id ?? null}
 				onChange={(activeCar) => model.saveSettings({ activeCar })}
@@ -98,22 +98,18 @@ function Cars() {
 	);
 }
 
-const themes: readonly Option<Theme>[] = [
-	{ value: "auto", label: "Follow the phone" },
-	{ value: "light", label: "Light" },
-	{ value: "dark", label: "Dark" },
-	{ value: "sun", label: "Sun" },
-];
+const themes: readonly Theme[] = ["auto", "light", "dark", "sun"];
 
 function Display() {
 	const { model, state } = useAppState();
+	const words = carWords();
 	return (
 		<section class="card">
-			<h2>Display</h2>
+			<h2>{words.display}</h2>
 			<Choice
-				label="Light or dark"
-				hint="“Sun” is black on white, and heavier."
-				options={themes}
+				label={words.lightOrDark}
+				hint={words.sunHint}
+				options={themes.map((value) => ({ value, label: words.themes[value] }))}
 				value={state.settings.theme}
 				onChange={(theme) => model.saveSettings({ theme })}
 			/>

@@ -22,6 +22,7 @@ import { dateTime, volume } from "../format";
 import { unitOf } from "../model";
 import { costDistance, distanceMoney, money } from "../money";
 import { printRoute } from "../route";
+import { costsWords } from "../words/costs";
 import "./Costs.css";
 
 const stopsAtOnce = 12;
@@ -31,14 +32,15 @@ export function CostsScreen() {
 	const { state } = useAppState();
 	const { car, events } = state;
 	const costs = useMemo(() => (events ? costsOf(events) : null), [events]);
-	if (!car || !events || !costs) return <p class="soft">Opening the log…</p>;
+	const words = costsWords();
+	if (!car || !events || !costs) return <p class="soft">{words.opening}</p>;
 	if (costs.stops.length === 0) {
 		return (
 			<div class="card">
-				<h2>No fuel is in the log yet</h2>
-				<p>Record a fill with its price and the odometer, and what it cost is told here.</p>
+				<h2>{words.none}</h2>
+				<p>{words.noneMore}</p>
 				<a class="button main" href="#/fill">
-					Record a fill
+					{words.record}
 				</a>
 			</div>
 		);
@@ -49,8 +51,8 @@ export function CostsScreen() {
 			<Spent costs={costs} car={car} />
 			<EthanolCard costs={costs} car={car} unit={unit} />
 			<DistanceCard events={events} car={car} unit={unit} />
-			<section class="card" aria-label="Consumption and range">
-				<h2>Consumption and range</h2>
+			<section class="card" aria-label={words.consumption}>
+				<h2>{words.consumption}</h2>
 				<RunningFacts />
 			</section>
 			<Stops stops={costs.stops} car={car} unit={unit} />
@@ -66,33 +68,34 @@ interface SpentProps {
 function Spent({ costs, car: { currency } }: SpentProps) {
 	const { months, all } = costs;
 	const [latest] = months.slice(-1);
+	const words = costsWords();
 	const missing = unpricedWords(all);
 	if (all.unpriced === all.fills) {
 		return (
-			<section class="card" aria-label="Fuel bought">
-				<h2>Fuel bought</h2>
+			<section class="card" aria-label={words.bought}>
+				<h2>{words.bought}</h2>
 				<p class="fault">{missing}</p>
-				<p>Type the price in with the next fill: every litre that has one counts here.</p>
+				<p>{words.enterPrice}</p>
 			</section>
 		);
 	}
 	return (
-		<section class="card" aria-label="Fuel bought">
-			<h2>Fuel bought</h2>
+		<section class="card" aria-label={words.bought}>
+			<h2>{words.bought}</h2>
 			<dl class="figures amounts">
 				<div>
 					<dt>{monthName(latest.month)}</dt>
-					<dd class="number">{latest.unpriced === latest.fills ? "not known" : money(latest.cost, currency)}</dd>
+					<dd class="number">{latest.unpriced === latest.fills ? words.notKnown : money(latest.cost, currency)}</dd>
 				</div>
 				<div>
-					<dt>In all</dt>
+					<dt>{words.inAll}</dt>
 					<dd class="number">{money(all.cost, currency)}</dd>
 				</div>
 			</dl>
 			{missing && <p class="fault">{missing}</p>}
 			{currency === undefined && (
 				<p class="small">
-					Amounts are plain numbers, because no currency is chosen. <a href="#/car">Choose it under Car</a>.
+					{words.plainNumbers} <a href="#/car">{words.chooseCurrency}</a>.
 				</p>
 			)}
 			<MonthBars months={months} currency={currency} />
@@ -105,30 +108,31 @@ interface CardProps extends SpentProps {
 }
 
 function EthanolCard({ costs: { all, stops }, car: { currency }, unit }: CardProps) {
+	const words = costsWords();
 	const last = stops.findLast(({ ethanol }) => ethanol !== null);
 	return (
-		<section class="card" aria-label="What the ethanol cost">
-			<h2>What the ethanol cost</h2>
+		<section class="card" aria-label={words.ethanol}>
+			<h2>{words.ethanol}</h2>
 			<p>{ethanolWords(all, currency)}</p>
 			{all.ethanol && (
 				<DoubtBar
 					from={all.ethanol.least}
 					to={all.ethanol.most}
 					mark={all.ethanol.extra}
-					before="cheaper than gasoline"
-					after="dearer"
+					before={words.cheaper}
+					after={words.dearer}
 				/>
 			)}
 			{last?.ethanol && (
 				<p class="small">
-					At the last such stop, {dateTime(last.at)}, the blend cost {comparedWords(last.ethanol.extra, currency)} its
-					heat bought as {againstWords(last.ethanol, unit, currency)}.
+					{words.lastStop(
+						dateTime(last.at),
+						comparedWords(last.ethanol.extra, currency),
+						againstWords(last.ethanol, unit, currency),
+					)}
 				</p>
 			)}
-			<p class="small soft">
-				A litre of ethanol holds a third less heat than one of gasoline. Only heat is compared here, by the middles of
-				the labels; what the engine makes of it is another matter.
-			</p>
+			<p class="small soft">{words.heatOnly}</p>
 		</section>
 	);
 }
@@ -140,17 +144,18 @@ interface DistanceProps {
 }
 
 function DistanceCard({ events, car, unit }: DistanceProps) {
+	const words = costsWords();
 	const cost = useMemo(() => distanceCostOf(events, car.tank), [events, car.tank]);
 	return (
-		<section class="card" aria-label="What the distance cost">
-			<h2>What the distance cost</h2>
+		<section class="card" aria-label={words.distance}>
+			<h2>{words.distance}</h2>
 			{"code" in cost ? (
 				<p>{noDistanceCostWords(cost)}</p>
 			) : (
 				<>
 					<dl class="figures amounts">
 						<div>
-							<dt>Per {costDistance(unit).words}, about</dt>
+							<dt>{words.perDistance(costDistance(unit).words)}</dt>
 							<dd class="number">{distanceMoney(cost.perKm, unit, car.currency)}</dd>
 						</div>
 					</dl>
@@ -170,9 +175,10 @@ interface StopsProps {
 function Stops({ stops, car: { currency }, unit }: StopsProps) {
 	const [shown, setShown] = useState(stopsAtOnce);
 	const left = stops.length - shown;
+	const words = costsWords();
 	return (
-		<section class="card" aria-label="Stop by stop">
-			<h2>Stop by stop</h2>
+		<section class="card" aria-label={words.stops}>
+			<h2>{words.stops}</h2>
 			<ul class="coststops">
 				{stops
 					.slice(-shown)
@@ -180,18 +186,17 @@ function Stops({ stops, car: { currency }, unit }: StopsProps) {
 					.map((stop) => (
 						<li key={stop.stop}>
 							<a href={printRoute({ screen: "entry", id: stop.fills[0].id })}>
-								<span class="small soft">
-									{dateTime(stop.at)}
-									{stop.place !== null && `, ${stop.place}`}
-								</span>
+								<span class="small soft">{words.at(dateTime(stop.at), stop.place)}</span>
 								<span class="pair">
 									<span>{volume(stop.litres, unit)}</span>
 									<strong class="number">{stopCostWords(stop, currency)}</strong>
 								</span>
 								{stop.ethanol && (
 									<span class="small">
-										{comparedWords(stop.ethanol.extra, currency)} its heat as gasoline (
-										{extraRange(stop.ethanol, currency)})
+										{words.stopCompared(
+											comparedWords(stop.ethanol.extra, currency),
+											extraRange(stop.ethanol, currency),
+										)}
 									</span>
 								)}
 							</a>
@@ -200,7 +205,7 @@ function Stops({ stops, car: { currency }, unit }: StopsProps) {
 			</ul>
 			{left > 0 && (
 				<button type="button" class="button wide" onClick={() => setShown(shown + stopsAtOnce)}>
-					Older stops ({left})
+					{words.olderStops(left)}
 				</button>
 			)}
 		</section>

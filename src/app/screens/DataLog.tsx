@@ -6,6 +6,7 @@ import { isoWithOffset, useAppState } from "../app";
 import { flashedAt, offersOf, savedOf } from "../dataLogReadings";
 import { type DataLogDraft, useDataLog } from "../useDataLog";
 import { useTurns } from "../useTurns";
+import { dataLogWords } from "../words/dataLog";
 import { ChooseLog } from "./datalog/ChooseLog";
 import { ColumnMapping } from "./datalog/ColumnMapping";
 import { EthanolCard } from "./datalog/EthanolCard";
@@ -18,7 +19,7 @@ import "./DataLog.css";
 /** Takes in the log of any logger, shows what it tells of the fuel, and offers that as a reading. */
 export function DataLogScreen() {
 	const { car, events } = useAppState().state;
-	if (!car || !events) return <p class="soft late">Opening the log…</p>;
+	if (!car || !events) return <p class="soft late">{dataLogWords().openingLog}</p>;
 	return <ForCar key={car.id} car={car} events={events} />;
 }
 
@@ -29,20 +30,21 @@ interface ForCarProps {
 
 function ForCar({ car, events }: ForCarProps) {
 	const { draft, ready, stage, change, choose, remap, tell, read, cancel } = useDataLog(car.id);
-	if (!ready) return <p class="soft late">Opening the form…</p>;
+	const words = dataLogWords();
+	if (!ready) return <p class="soft late">{words.openingForm}</p>;
 	switch (stage.is) {
 		case "choosing":
 			return (
 				<>
 					{!stage.refusal && <About />}
-					<ChooseLog label="Choose a data log" refusal={stage.refusal} onChoose={choose} />
+					<ChooseLog label={words.choose} refusal={stage.refusal} onChoose={choose} />
 					{stage.refusal && <About />}
 				</>
 			);
 		case "opening":
 			return (
 				<section class="card">
-					<p role="status">Looking into the file…</p>
+					<p role="status">{words.opening}</p>
 				</section>
 			);
 		case "mapping":
@@ -55,17 +57,17 @@ function ForCar({ car, events }: ForCarProps) {
 						onDone={() => read(stage)}
 					/>
 					<button type="button" class="button wide" onClick={cancel}>
-						Another file
+						{words.anotherFile}
 					</button>
 				</>
 			);
 		case "reading":
 			return (
-				<section class="card" aria-label="Reading the log">
-					<p role="status">Reading “{stage.file.name}”…</p>
-					<progress class="readshare" max={1} value={stage.share} aria-label="Share of the log that is read" />
+				<section class="card" aria-label={words.reading}>
+					<p role="status">{words.readingFile(stage.file.name)}</p>
+					<progress class="readshare" max={1} value={stage.share} aria-label={words.shareRead} />
 					<button type="button" class="button wide" onClick={cancel}>
-						Stop
+						{words.stop}
 					</button>
 				</section>
 			);
@@ -80,7 +82,7 @@ function ForCar({ car, events }: ForCarProps) {
 					/>
 					<Told car={car} events={events} file={stage.file} read={stage.read} draft={draft} change={change} />
 					<button type="button" class="button wide" onClick={cancel}>
-						Another log
+						{words.anotherLog}
 					</button>
 				</>
 			);
@@ -88,23 +90,15 @@ function ForCar({ car, events }: ForCarProps) {
 }
 
 function About() {
+	const words = dataLogWords();
 	return (
-		<section class="card" aria-label="A reading from a data log">
-			<h2>A reading from a data log</h2>
-			<p>
-				Any logger’s CSV will do, with one row for each moment: time, short-term and long-term fuel trims, coolant,
-				speed, and throttle or load. With measured and commanded lambda it tells of full load as well.
-			</p>
-			<p>
-				What counts is steady driving: warm (from {warmC}&nbsp;°C), in closed loop, at part load, for {windowS}&nbsp;s
-				or more at a time. The file stays on this phone, and nothing is saved until you tap.
-			</p>
-			<p class="small">
-				The driver watches the road, not the logger. Trims that look right do not make full load safe: many engines do
-				not carry them there (13 of 25 cars screened, CRC E-87-1).
-			</p>
+		<section class="card" aria-label={words.about}>
+			<h2>{words.about}</h2>
+			<p>{words.aboutAny}</p>
+			<p>{words.aboutSteady(warmC, windowS)}</p>
+			<p class="small">{words.aboutSafety}</p>
 			<a class="button wide" href="#/measure">
-				Other ways to measure
+				{words.otherWays}
 			</a>
 		</section>
 	);
@@ -119,6 +113,7 @@ interface ToldProps extends ForCarProps {
 
 function Told({ car, events, file, read, draft, change }: ToldProps) {
 	const { state, now } = useAppState();
+	const words = dataLogWords();
 	const turn = useTurns(5);
 	const { instruments } = state.settings;
 	const { finding } = read;
@@ -135,12 +130,9 @@ function Told({ car, events, file, read, draft, change }: ToldProps) {
 			)}
 			{turn >= 4 && !calibration && (
 				<section class="card">
-					<p>
-						A trim tells of the fuel only against the blend that the car is calibrated for, and no calibration is
-						entered.
-					</p>
+					<p>{words.noCalibration}</p>
 					<a class="button wide" href="#/calibration">
-						Enter the calibration
+						{words.enterCalibration}
 					</a>
 				</section>
 			)}

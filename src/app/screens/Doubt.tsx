@@ -6,7 +6,7 @@ import { CorrectReading } from "../components/CorrectReading";
 import { DoubtEntries } from "../components/DoubtEntries";
 import { DoubtExplanations } from "../components/DoubtExplanations";
 import { isCorrectable } from "../correctionForm";
-import { correctedWords, disagreements, measureAgainWords, treatments, untilSettled } from "../doubtWords";
+import { correctedWords, disagreements, measureAgainWords, treatments } from "../doubtWords";
 import { percent, percentRange } from "../format";
 import { later } from "../later";
 import { unitOf } from "../model";
@@ -14,6 +14,7 @@ import { missedId } from "../remedies";
 import { signalWord } from "../text";
 import { useContradiction } from "../useContradiction";
 import { useTakingBack } from "../useTakingBack";
+import { doubtWords } from "../words/doubt";
 import "../components/WarningCard.css";
 import "./Doubt.css";
 import "./Entry.css";
@@ -55,16 +56,17 @@ const here = "#/doubt";
 
 function Weighed() {
 	const { state } = useAppState();
+	const words = doubtWords();
 	const { contradiction, failed } = useContradiction();
-	if (failed) return <p class="fault">The entries could not be weighed. Reload the app and try again.</p>;
+	if (failed) return <p class="fault">{words.failed}</p>;
 	return (
 		<>
 			<a class="button back" href="#/tank">
-				Back to the tank
+				{words.toTank}
 			</a>
 			{contradiction === undefined ? (
 				<p class="soft" role="status">
-					Weighing what may have gone wrong…
+					{words.weighing}
 				</p>
 			) : contradiction ? (
 				<Told contradiction={contradiction} />
@@ -76,17 +78,16 @@ function Weighed() {
 }
 
 function Settled({ now }: { readonly now: TankNow | null }) {
+	const { goTogether, nothingContradicts } = doubtWords();
 	return (
 		<div class="card" role="status">
-			<h2>The last entries go together</h2>
+			<h2>{goTogether}</h2>
 			<p>
-				Nothing among them contradicts the rest.
-				{now && (
-					<>
-						{" "}
-						The tank holds about {percent(now.estimate.median)}, 9 in 10:{" "}
-						{percentRange(now.estimate.low, now.estimate.high)}.
-					</>
+				{nothingContradicts(
+					now && {
+						content: percent(now.estimate.median),
+						range: percentRange(now.estimate.low, now.estimate.high),
+					},
 				)}
 			</p>
 		</div>
@@ -96,33 +97,29 @@ function Settled({ now }: { readonly now: TankNow | null }) {
 function Told({ contradiction }: { readonly contradiction: Contradiction }) {
 	const { state } = useAppState();
 	const unit = unitOf(state);
+	const words = doubtWords();
 	return (
 		<>
-			<section class="warning" aria-label={title}>
-				<p class="signal">{signalWord}</p>
-				<h2>{title}</h2>
+			<section class="warning" aria-label={words.title}>
+				<p class="signal">{signalWord()}</p>
+				<h2>{words.title}</h2>
 				{[...disagreements(contradiction, unit), ...treatments(contradiction)].map((sentence) => (
 					<p key={sentence}>{sentence}</p>
 				))}
 				<p>
-					<strong>{untilSettled}</strong>
+					<strong>{words.untilSettled}</strong>
 				</p>
 			</section>
 			<DoubtEntries contradiction={contradiction} unit={unit} />
 			<DoubtExplanations contradiction={contradiction} unit={unit} />
-			<section class="card" aria-label="Measure again">
-				<h2>Measure again</h2>
+			<section class="card" aria-label={words.again}>
+				<h2>{words.again}</h2>
 				<p>{measureAgainWords(contradiction)}</p>
 				<a class="button wide" href="#/measure">
-					Enter a measurement
+					{words.enter}
 				</a>
 			</section>
-			<p class="small soft">
-				If you leave it as it is, it is called out until two or three more stops are in the log. What you change here
-				stays in the log as void, and can be brought back.
-			</p>
+			<p class="small soft">{words.leftAlone}</p>
 		</>
 	);
 }
-
-const title = "The last entries contradict each other";

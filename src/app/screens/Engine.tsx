@@ -1,6 +1,7 @@
 import { useRef } from "preact/hooks";
 import { useAppState } from "../app";
 import { flashedNow } from "../calibrations";
+import { engineWords } from "../words/engine";
 import { Blend } from "./engine/Blend";
 import { FuelSystemPart } from "./engine/FuelSystemPart";
 
@@ -8,7 +9,7 @@ import { FuelSystemPart } from "./engine/FuelSystemPart";
 export function EngineScreen() {
 	const { car, now, events } = useAppState().state;
 	const fuelSystem = useRef<HTMLDivElement>(null);
-	if (!car || !(now || events)) return <p class="soft late">Reading the log…</p>;
+	if (!car || !(now || events)) return <p class="soft late">{engineWords().reading}</p>;
 	const calibration = now?.calibration ?? flashedNow(car, events ?? []);
 	const tank = now?.estimate ?? null;
 	return (

@@ -16,6 +16,8 @@ import { unitOf } from "../model";
 import { printRoute } from "../route";
 import { productName } from "../text";
 import { useTakingBack } from "../useTakingBack";
+import { entryScreenWords } from "../words/entry";
+import { logScreenWords } from "../words/log";
 import "../components/entryMarks.css";
 import "./Entry.css";
 
@@ -23,18 +25,19 @@ import "./Entry.css";
 export function EntryScreen({ id }: { readonly id: string }) {
 	const { state } = useAppState();
 	const { account } = state;
-	if (!account) return <p class="soft">Reading the log…</p>;
+	const words = entryScreenWords();
+	if (!account) return <p class="soft">{logScreenWords().reading}</p>;
 	const items = itemsOf(account);
 	const item = itemWith(items, account.events, id);
 	return (
 		<>
 			<a class="button back" href="#/log">
-				Back to the log
+				{words.back}
 			</a>
 			{item ? (
 				<Told key={`${item.isVoid} ${item.id}`} {...{ account, items, item }} />
 			) : (
-				<p class="fault">This entry is not in the log of “{account.car.name}”.</p>
+				<p class="fault">{words.notHere(account.car.name)}</p>
 			)}
 		</>
 	);
@@ -50,28 +53,28 @@ function Told({ account, items, item }: ToldProps) {
 	const { state } = useAppState();
 	const { car } = account;
 	const unit = unitOf(state);
-	const words = itemWords(item, car, unit);
+	const words = entryScreenWords();
+	const told = itemWords(item, car, unit);
 	return (
 		<>
-			<section class={`card ${item.isVoid ? "void" : ""}`} aria-label="What it says">
+			<section class={`card ${item.isVoid ? "void" : ""}`} aria-label={words.says}>
 				{item.isVoid && (
 					<p>
-						<strong class="stamp">void</strong> since {dateTime(voidedAt(item, account.events))}
+						<strong class="stamp">{logScreenWords().void}</strong>{" "}
+						{words.since(dateTime(voidedAt(item, account.events)))}
 					</p>
 				)}
-				<h2>{item.isVoid ? <s>{words}</s> : words}</h2>
+				<h2>{item.isVoid ? <s>{told}</s> : told}</h2>
 				<Facts facts={factsOf(item, car, unit)} />
 				<Fills item={item} account={account} unit={unit} />
 				<PlaceLink item={item} />
-				<p class="small soft">
-					{item.events.length === 1 ? "Id" : "Ids"}: {item.events.map(({ id }) => id).join(", ")}
-				</p>
+				<p class="small soft">{words.ids(idsOf(item))}</p>
 			</section>
 			<EntryEffect item={item} />
 			{item.isVoid ? <BringBack items={items} item={item} /> : <Actions account={account} items={items} item={item} />}
 			{state.working !== null && (
 				<p class="soft" role="status">
-					Reckoning the log anew: {Math.floor(state.working * 100)} % done.
+					{logScreenWords().reckoningAnew(percent(Math.floor(state.working * 100) / 100))}
 				</p>
 			)}
 		</>
@@ -84,7 +87,7 @@ function PlaceLink({ item: { events, isVoid } }: { readonly item: LogItem }) {
 	if (place === undefined || isVoid) return null;
 	return (
 		<a class="button wide" href={printRoute({ screen: "place", id: place })}>
-			What is known of {place}
+			{entryScreenWords().knownOf(place)}
 		</a>
 	);
 }
@@ -98,12 +101,13 @@ interface FillsProps {
 /** Fuel by fuel, in the order poured. */
 function Fills({ item, account, unit }: FillsProps) {
 	const fills = fillsIn(item);
+	const words = entryScreenWords();
 	return (
 		<>
 			{fills.map((fill) => {
 				const line = account.lines.find(({ event }) => event.id === fill.id);
 				const after =
-					line && fills.length > 1 ? [{ term: "After it", is: `about ${percent(line.figures.median)}` }] : [];
+					line && fills.length > 1 ? [{ term: words.afterIt, is: words.about(percent(line.figures.median)) }] : [];
 				return (
 					<div key={fill.id} class="stack">
 						<h3>{productName(fill.product)}</h3>
@@ -120,17 +124,18 @@ function Actions({ account, items, item }: ToldProps) {
 	const [correcting, setCorrecting] = useState(false);
 	const [event] = item.events;
 	const kind = itemKind(item);
+	const words = entryScreenWords();
 
 	async function takeBack(): Promise<void> {
 		const here = location.hash;
-		const done = await change([], idsOf(item), `The ${kind} is void.`);
+		const done = await change([], idsOf(item), words.isVoid(kind));
 		// The driver may have gone elsewhere while the log was reckoned anew.
 		if (done && location.hash === here) location.hash = "#/log";
 	}
 
 	async function replace(corrected: LogEvent): Promise<boolean> {
 		const here = location.hash;
-		const done = await change([], [event.id], `The ${kind} is corrected.`, [corrected]);
+		const done = await change([], [event.id], words.isCorrected(kind), [corrected]);
 		if (done && location.hash === here) location.replace(printRoute({ screen: "entry", id: corrected.id }));
 		return done;
 	}
@@ -140,21 +145,21 @@ function Actions({ account, items, item }: ToldProps) {
 	if (correcting && event.kind === "reading")
 		return <CorrectReading event={event} onClose={() => setCorrecting(false)} onReplace={replace} />;
 	return (
-		<section class="card" aria-label="Put it right">
-			<h2>Something wrong with it?</h2>
+		<section class="card" aria-label={words.putRight}>
+			<h2>{words.wrong}</h2>
 			{event.kind === "fill" && (
 				<a class="button main" href={printRoute({ screen: "correct", id: event.id })}>
-					Correct this stop
+					{words.correct(kind)}
 				</a>
 			)}
 			{(isCorrectable(event) || event.kind === "reading") && (
 				<button type="button" class="button main" onClick={() => setCorrecting(true)}>
-					Correct this {kind}
+					{words.correct(kind)}
 				</button>
 			)}
-			<p>{voidingWords(item, items, account.car)} It stays in the log and can be brought back.</p>
+			<p>{words.voiding(voidingWords(item, items, account.car), kind)}</p>
 			<button type="button" class="button wide" disabled={busy} onClick={takeBack}>
-				Void this {kind}
+				{words.voidThis(kind)}
 			</button>
 		</section>
 	);
@@ -163,26 +168,27 @@ function Actions({ account, items, item }: ToldProps) {
 function BringBack({ items, item }: Pick<ToldProps, "items" | "item">) {
 	const { busy, change } = useTakingBack();
 	const kind = itemKind(item);
+	const words = entryScreenWords();
 	const instead = replacementOf(item, items);
 	return (
-		<section class="card" aria-label="Put it right">
+		<section class="card" aria-label={words.putRight}>
 			{instead ? (
 				<>
-					<p>A corrected {kind} counts in its place. If you bring this one back, that one will be void.</p>
+					<p>{words.replaced(kind)}</p>
 					<a class="button wide" href={printRoute({ screen: "entry", id: instead.id })}>
-						See the corrected {kind}
+						{words.seeCorrected(kind)}
 					</a>
 				</>
 			) : (
-				<p>It counts for nothing now. Brought back, it counts as if it had never been void.</p>
+				<p>{words.countsNot}</p>
 			)}
 			<button
 				type="button"
 				class="button wide"
 				disabled={busy}
-				onClick={() => change(idsOf(item), instead ? idsOf(instead) : [], `The ${kind} counts again.`)}
+				onClick={() => change(idsOf(item), instead ? idsOf(instead) : [], logScreenWords().countsAgain(kind))}
 			>
-				Bring back
+				{logScreenWords().bringBack}
 			</button>
 		</section>
 	);

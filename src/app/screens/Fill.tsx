@@ -2,6 +2,7 @@ import { useMemo, useRef, useState } from "preact/hooks";
 import type { LogEvent } from "../../domain/event";
 import { toLitres } from "../../domain/units";
 import type { Car } from "../../domain/vehicle";
+import { amountFault, saveWords } from "../amountWords";
 import { useAppState } from "../app";
 import { AmountCard } from "../components/AmountCard";
 import { ArrivalFields } from "../components/ArrivalFields";
@@ -23,7 +24,6 @@ import {
 	stopOf,
 } from "../fillDraft";
 import { asPlanned, backTo, guidedBy } from "../fillPlan";
-import { amountFault, saveWords } from "../fillWords";
 import { dateTime } from "../format";
 import { fillsOfStop, unitOf } from "../model";
 import { detailsFault } from "../stopDetails";
@@ -32,6 +32,8 @@ import { useDraft } from "../useDraft";
 import { useNextPour } from "../useNextPour";
 import { usePreviewSource } from "../usePreview";
 import { useSaveStop } from "../useSaveStop";
+import { fillWords } from "../words/fill";
+import { shellWords } from "../words/shell";
 import { GuidedPour } from "./GuidedPour";
 import { LeanQuestion } from "./LeanQuestion";
 import { PreviewCard } from "./PreviewCard";
@@ -51,12 +53,13 @@ export function FillScreen({ correcting, missedBefore, then }: FillScreenProps) 
 	const { state } = useAppState();
 	const { car, events } = state;
 	const opened = useRef<string | null>(null);
-	if (!car || !events) return <p class="soft">Opening the log…</p>;
+	const words = fillWords();
+	if (!car || !events) return <p class="soft">{shellWords().opening}</p>;
 	const target = events.find(({ id }) => id === correcting);
 	if (correcting !== null && target?.kind !== "fill") {
 		return (
 			<p class="fault">
-				This stop is not in the log. <a href="#/log">Back to the log</a>
+				{words.notInLog} <a href="#/log">{words.backToLog}</a>
 			</p>
 		);
 	}
@@ -65,7 +68,7 @@ export function FillScreen({ correcting, missedBefore, then }: FillScreenProps) 
 	if (opened.current !== correcting) {
 		return (
 			<p class="fault">
-				This stop was corrected already. <a href="#/log">Back to the log</a>
+				{words.correctedAlready} <a href="#/log">{words.backToLog}</a>
 			</p>
 		);
 	}
@@ -119,7 +122,8 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 		() => lastOdometer(events, begun === null ? opened : Date.parse(begun), draft?.instead ?? []),
 		[events, begun, opened],
 	);
-	if (!draft) return <p class="soft">Opening the form…</p>;
+	const words = fillWords();
+	if (!draft) return <p class="soft">{words.opening}</p>;
 
 	const guided = guidedBy(draft);
 	const open = draft.pours[draft.pours.length - 1];
@@ -139,12 +143,12 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 		if (draft) change({ ...draft, plan, pours: [...settled, { ...open, ...part }] });
 	}
 	/** What takes something off the screen can be undone. */
-	function changeUndoably(next: FillDraft, words: string): void {
+	function changeUndoably(next: FillDraft, said: string): void {
 		if (!draft) return;
 		const before = draft;
 		setFault(null);
 		change(next);
-		toasts.show(words, { label: "Undo", run: () => change(before) });
+		toasts.show(said, { label: shellWords().undo, run: () => change(before) });
 	}
 	async function goOn(): Promise<void> {
 		if (!draft) return;
@@ -163,17 +167,17 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 		if (!draft) return;
 		const before = draft;
 		reset();
-		toasts.show("The form is empty.", { label: "Undo", run: () => change(before) });
+		toasts.show(words.emptied, { label: shellWords().undo, run: () => change(before) });
 	}
 	function trySave(agreed: boolean): void {
 		if (!draft) return;
 		const unusable = settled.find((pour) => faultOf(pour, car.tank, unit) !== null);
 		if (unusable) {
-			setFault(`“${productName(unusable.product)}” above has an amount that can’t be saved: take it out or mend it.`);
+			setFault(words.badAmount(productName(unusable.product)));
 		} else if (openFault !== null && !(openFault === "empty" && settled.length > 0)) {
 			setFault(amountFault(openFault, most, unit));
 		} else if (detailsFault(draft, unit)) {
-			setFault("The odometer or a price above can’t be saved: mend it, or leave it empty.");
+			setFault(words.badDetails);
 		} else {
 			save(draft, agreed);
 		}
@@ -181,20 +185,12 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 
 	return (
 		<>
-			{draft.instead.length > 0 && (
-				<p class="card">
-					You are correcting the stop of {dateTime(draft.at ?? "")}. The old entries stay in the log as void.
-				</p>
-			)}
-			{missedBefore !== undefined && (
-				<p class="card">
-					You are entering a stop that is missing from the log. Put its time right, and type what was poured.
-				</p>
-			)}
+			{draft.instead.length > 0 && <p class="card">{words.correcting(dateTime(draft.at ?? ""))}</p>}
+			{missedBefore !== undefined && <p class="card">{words.missed}</p>}
 			<ArrivalFields draft={draft} places={places} now={now()} onChange={change} />
 			{!guided && isNow && car.calibrations.length > 0 && (
 				<a class="button wide" href="#/plan">
-					How much of each?
+					{words.howMuch}
 				</a>
 			)}
 			<PouredList
@@ -204,10 +200,10 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 				onTakeOut={({ id, product }) =>
 					changeUndoably(
 						{ ...draft, pours: draft.pours.filter((pour) => pour.id !== id) },
-						`${productName(product)} is out of this stop.`,
+						words.takenOut(productName(product)),
 					)
 				}
-				onBack={({ id }) => changeUndoably(backTo(draft, id), "Back to the first product.")}
+				onBack={({ id }) => changeUndoably(backTo(draft, id), words.backToFirst)}
 			/>
 			<div ref={picker} class="picker">
 				{guided ? (
@@ -221,7 +217,7 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 							changeOpen({ typed });
 							onward.current?.scrollIntoView?.({ block: "end" });
 						}}
-						onLeave={() => changeUndoably({ ...draft, plan: null }, "The plan is left; what is poured stays.")}
+						onLeave={() => changeUndoably({ ...draft, plan: null }, words.planLeft)}
 					/>
 				) : (
 					<ProductPicker recent={products} chosen={open.product} onChoose={(product) => changeOpen({ product })} />
@@ -230,7 +226,7 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 			<PreviewCard source={preview} unit={unit} />
 			<AmountCard
 				pour={open}
-				label={settled.length > 0 ? `Amount ${settled.length + 1}` : "Amount"}
+				label={settled.length > 0 ? words.amountOf(settled.length + 1) : words.amount}
 				amount={amount}
 				most={most}
 				unit={unit}
@@ -241,7 +237,7 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 			>
 				{!guided && (
 					<button type="button" class="button wide" onClick={goOn}>
-						A second product at this stop
+						{words.second}
 					</button>
 				)}
 			</AmountCard>
@@ -253,7 +249,7 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 			)}
 			{guided?.next && (
 				<button ref={onward} type="button" class="button main" aria-disabled={nextPour.asking} onClick={goOn}>
-					{nextPour.asking ? "Reckoning…" : `Next product: ${productName(guided.next.product)}`}
+					{nextPour.asking ? words.reckoning : words.next(productName(guided.next.product))}
 				</button>
 			)}
 			<button
@@ -263,7 +259,7 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 				onClick={() => trySave(false)}
 			>
 				{saving
-					? "Saving…"
+					? words.saving
 					: saveWords(
 							ready.map(({ litres }) => litres),
 							unit,
@@ -279,12 +275,12 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 						location.hash = then;
 					}}
 				>
-					{missedBefore === undefined ? "Leave the stop as it was" : "Leave the log as it was"}
+					{missedBefore === undefined ? words.leaveStop : words.leaveLog}
 				</button>
 			)}
 			{(ready.length > 0 || draft.at !== null || draft.gauge !== null || draft.plan !== null) && isNow && (
 				<button type="button" class="button wide" onClick={startOver}>
-					Start this form over
+					{words.startOver}
 				</button>
 			)}
 			{asking && <LeanQuestion preview={asking} unit={unit} onBack={dismiss} onSave={() => trySave(true)} />}

@@ -4,6 +4,7 @@ import { type Guided, plannedAmount } from "../fillPlan";
 import { exactVolume } from "../format";
 import { beforeDrivingWords, clickedWords, orderWords, outdatedWords, pourWords, restWords } from "../planWords";
 import { productName } from "../text";
+import { fillWords } from "../words/fill";
 
 interface GuidedPourProps {
 	readonly guided: Guided;
@@ -22,16 +23,18 @@ interface GuidedPourProps {
 export function GuidedPour({ guided, open, amount, poured, unit, onTake, onLeave }: GuidedPourProps) {
 	const { plan, step, pour, next, clicked, changed } = guided;
 	const { rest } = plan;
+	const words = fillWords();
 	const asPlanned = plannedAmount(pour, unit);
 	const outdated = changed.length > 0;
 	const anew = outdated ? null : restWords(guided, step === 0 ? amount : poured, unit);
 	const order = step === 0 && next && !outdated ? orderWords(plan.made) : null;
 	const beforeDriving = step > 0 || next ? beforeDrivingWords(plan.made) : null;
+	const what = outdated ? productName(pour.product) : pourWords(pour, unit);
 	const single = plan.made.pours.length === 1;
 	return (
-		<section class="card guide" aria-label="The plan">
+		<section class="card guide" aria-label={words.guide}>
 			<h2 aria-live="polite">
-				{single ? "Now" : step === 0 ? "First" : "Then"}: {outdated ? productName(pour.product) : pourWords(pour, unit)}
+				{single ? words.pourNow(what) : step === 0 ? words.pourFirst(what) : words.pourThen(what)}
 			</h2>
 			{outdated && (
 				<>
@@ -39,7 +42,7 @@ export function GuidedPour({ guided, open, amount, poured, unit, onTake, onLeave
 						{outdatedWords(changed, next ? [pour, next] : [pour], unit)}
 					</p>
 					<a class="button wide" href="#/plan">
-						Plan it anew
+						{words.planAnew}
 					</a>
 				</>
 			)}
@@ -49,9 +52,9 @@ export function GuidedPour({ guided, open, amount, poured, unit, onTake, onLeave
 				</p>
 			)}
 			{!outdated && rest?.kind === "planned" && rest.planned.verdict === "lean" && (
-				<p class="fault">No amount keeps the lean risk as low as asked any more: this one is the least risky.</p>
+				<p class="fault">{words.leastRisky}</p>
 			)}
-			{next && !outdated && <p>Then {pourWords(next, unit)}, reckoned anew from what goes in now.</p>}
+			{next && !outdated && <p>{words.thenAnew(pourWords(next, unit))}</p>}
 			{order !== null && <p>{order}</p>}
 			{beforeDriving !== null && (
 				<p>
@@ -60,7 +63,7 @@ export function GuidedPour({ guided, open, amount, poured, unit, onTake, onLeave
 			)}
 			{clicked && amount > 0 && <p class="fault">{clickedWords(pour.litres, amount, unit)}</p>}
 			{pour.toClick ? (
-				<p>Let it click once, then type what the pump shows.</p>
+				<p>{words.clickOnce}</p>
 			) : outdated ? null : (
 				<button
 					type="button"
@@ -69,11 +72,11 @@ export function GuidedPour({ guided, open, amount, poured, unit, onTake, onLeave
 					onClick={() => onTake(asPlanned)}
 				>
 					{open.typed === asPlanned ? "✓ " : ""}
-					{exactVolume(toLitres(Number(asPlanned), unit), unit)}, as planned
+					{words.asPlanned(exactVolume(toLitres(Number(asPlanned.replace(",", ".")), unit), unit))}
 				</button>
 			)}
 			<button type="button" class="button wide" onClick={onLeave}>
-				Leave the plan
+				{words.leavePlan}
 			</button>
 		</section>
 	);

@@ -4,6 +4,7 @@ import type { Preview } from "../../keeper/view";
 import { Dialog } from "../components/Dialog";
 import { WarningCard } from "../components/WarningCard";
 import { mendWords } from "../mendWords";
+import { fillWords } from "../words/fill";
 
 interface LeanQuestionProps {
 	readonly preview: Preview;
@@ -15,13 +16,14 @@ interface LeanQuestionProps {
 /** Asked before a stop is saved that takes the car past its lean limit: what it risks, and what would mend it. */
 export function LeanQuestion({ preview, unit, onBack, onSave }: LeanQuestionProps) {
 	const { estimate, calibration } = preview;
+	const words = fillWords();
 	const lean = warningsFor(estimate, calibration, null).find(({ code }) => code === "lean");
 	return (
-		<Dialog title="This goes past the lean limit" onClose={onBack}>
+		<Dialog title={words.leanTitle} onClose={onBack}>
 			{lean && (
 				<WarningCard warning={lean} calibrationName={calibration?.name ?? ""} mend={mendWords(preview.mend, unit)} />
 			)}
-			<p>If it is not pumped yet, stop here. If it is in the tank already, save it: the account has to know.</p>
+			<p>{words.leanQuestion}</p>
 			<div class="answers">
 				<button
 					type="button"
@@ -29,10 +31,10 @@ export function LeanQuestion({ preview, unit, onBack, onSave }: LeanQuestionProp
 					onClick={onBack}
 					ref={(button) => button?.focus({ preventScroll: true })}
 				>
-					Go back
+					{words.goBack}
 				</button>
 				<button type="button" class="button wide strong" onClick={onSave}>
-					Save it, it is in the tank
+					{words.saveAnyway}
 				</button>
 			</div>
 		</Dialog>

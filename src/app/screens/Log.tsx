@@ -6,12 +6,15 @@ import { useAppState } from "../app";
 import { EntryRow } from "../components/EntryRow";
 import { HistoryChart } from "../components/HistoryChart";
 import { HistoryTable } from "../components/HistoryTable";
+import { percent } from "../format";
 import { historyOf, type Span, shownOf } from "../historyView";
 import { keepPlace, type LogPlace, takePlace } from "../logPlace";
 import { idsOf, itemsOf, type LogItem, monthsOf, replacementOf } from "../logView";
 import { itemKind, monthWords } from "../logWords";
 import { unitOf } from "../model";
 import { useTakingBack } from "../useTakingBack";
+import { locale } from "../words/language";
+import { logScreenWords } from "../words/log";
 import "./Log.css";
 
 const rowsAtFirst = 60;
@@ -25,23 +28,19 @@ export function LogScreen() {
 	return (
 		<>
 			<Working share={working} before={true} />
-			{account.unreadable > 0 && (
-				<p class="fault">
-					{account.unreadable === 1 ? "One entry was" : `${account.unreadable} entries were`} written by a newer version
-					of the app. They are kept, but count and show only once this app is updated.
-				</p>
-			)}
+			{account.unreadable > 0 && <p class="fault">{logScreenWords().unreadable(account.unreadable)}</p>}
 			<Told key={account.car.id} account={account} />
 		</>
 	);
 }
 
 function Working({ share, before }: { readonly share: number | null; readonly before: boolean }) {
-	if (share === null) return before ? null : <p class="soft">Reading the log…</p>;
-	const done = `${Math.floor(share * 100)} % done.`;
+	const words = logScreenWords();
+	if (share === null) return before ? null : <p class="soft">{words.reading}</p>;
+	const done = percent(Math.floor(share * 100) / 100);
 	return (
 		<p class="soft" role="status">
-			{before ? `Reckoning the log anew: ${done} What you see is from before.` : `Reckoning the log: ${done}`}
+			{before ? words.fromBefore(done) : words.reckoning(done)}
 		</p>
 	);
 }
@@ -63,6 +62,7 @@ function Told({ account }: { readonly account: AccountView }) {
 	const kept = useRef(place);
 	kept.current = place;
 	const unit = unitOf(state);
+	const words = logScreenWords();
 	const months = useMemo(
 		() => (
 			<Months
@@ -79,10 +79,10 @@ function Told({ account }: { readonly account: AccountView }) {
 	if (items.length === 0) {
 		return (
 			<div class="card">
-				<h2>Nothing is in the log yet</h2>
-				<p>Every fill and every measurement is told here, with what it did to the estimate.</p>
+				<h2>{words.nothing}</h2>
+				<p>{words.nothingMore}</p>
 				<a class="button main" href="#/fill">
-					Record a fill
+					{words.record}
 				</a>
 			</div>
 		);
@@ -90,15 +90,15 @@ function Told({ account }: { readonly account: AccountView }) {
 	return (
 		<>
 			{shown && (
-				<section class="card" aria-label="Ethanol content over time">
-					<h2>Ethanol content over time</h2>
+				<section class="card" aria-label={words.overTime}>
+					<h2>{words.overTime}</h2>
 					<Spans chosen={place.span} onChoose={(span) => setPlace({ ...place, span })} />
 					<HistoryChart shown={shown} />
 					<HistoryTable shown={shown} />
 				</section>
 			)}
 			<a class="button wide" href="#/costs">
-				What it cost
+				{words.costs}
 			</a>
 			{voids > 0 && (
 				<button
@@ -107,13 +107,13 @@ function Told({ account }: { readonly account: AccountView }) {
 					aria-pressed={place.withVoid}
 					onClick={() => setPlace({ ...place, withVoid: !place.withVoid })}
 				>
-					Show void entries ({voids})
+					{words.showVoid(voids)}
 				</button>
 			)}
 			{months}
 			{told.length > place.rows && (
 				<button type="button" class="button wide" onClick={() => setPlace({ ...place, rows: place.rows + rowsMore })}>
-					Older entries ({(told.length - place.rows).toLocaleString()})
+					{words.older((told.length - place.rows).toLocaleString(locale))}
 				</button>
 			)}
 		</>
@@ -159,7 +159,8 @@ function useBringingBack(items: readonly LogItem[]) {
 		busy,
 		bringBack(item: LogItem): void {
 			const instead = replacementOf(item, items);
-			const said = `The ${itemKind(item)} counts again${instead ? ", in place of its correction" : ""}.`;
+			const words = logScreenWords();
+			const said = instead ? words.countsInstead(itemKind(item)) : words.countsAgain(itemKind(item));
 			change(idsOf(item), instead ? idsOf(instead) : [], said);
 		},
 	};
@@ -174,19 +175,16 @@ function useReturnTo(entry: string | null): void {
 	}, []);
 }
 
-const spans: readonly { readonly span: Span; readonly label: string }[] = [
-	{ span: "stops", label: "Last 10 stops" },
-	{ span: "months", label: "3 months" },
-	{ span: "all", label: "All" },
-];
+const spans: readonly Span[] = ["stops", "months", "all"];
 
 function Spans({ chosen, onChoose }: { readonly chosen: Span; readonly onChoose: (span: Span) => void }) {
+	const words = logScreenWords();
 	return (
 		// biome-ignore lint/a11y/useSemanticElements: a fieldset is for forms, these are views
-		<div class="row spans" role="group" aria-label="Time shown">
-			{spans.map(({ span, label }) => (
+		<div class="row spans" role="group" aria-label={words.shown}>
+			{spans.map((span) => (
 				<button type="button" class="button" key={span} aria-pressed={span === chosen} onClick={() => onChoose(span)}>
-					{label}
+					{words.spans[span]}
 				</button>
 			))}
 		</div>

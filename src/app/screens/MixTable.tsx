@@ -1,5 +1,5 @@
 import { useRef, useState } from "preact/hooks";
-import type { LogEvent } from "../../domain/event";
+import type { LogEvent, Product } from "../../domain/event";
 import type { MixTable } from "../../domain/plan/mixTable";
 import type { VolumeUnit } from "../../domain/units";
 import type { Car } from "../../domain/vehicle";
@@ -12,8 +12,8 @@ import { MixPicture, MixSign } from "../components/MixPicture";
 import { MixProducts } from "../components/MixProducts";
 import { dateTime } from "../format";
 import { leastRoomL, mixGridFor } from "../mixGrid";
-import { gridPicture, judged, notes, sheetPicture, signs } from "../mixPicture";
-import { assumedWords, mixCaution, mixFinding, windowWords } from "../mixWords";
+import { gridPicture, judged, sheetPicture, signs } from "../mixPicture";
+import { assumedWords, mixFinding, windowWords } from "../mixWords";
 import { unitOf } from "../model";
 import { canShareImages, pngOf, shareImage } from "../shareImage";
 import { newTable, readTable, type TableDraft, tableAsk } from "../tableDraft";
@@ -22,20 +22,22 @@ import { useAnswer } from "../useAnswer";
 import { useDraft } from "../useDraft";
 import { useMeasures } from "../useMeasures";
 import { usePrintedSheet } from "../usePrintedSheet";
+import { mixesWords } from "../words/mixes";
 import "./MixTable.css";
 
 /** The rule-of-thumb table made honest: what amounts of two fuels make of this tank, now. */
 export function MixTableScreen() {
 	const { state } = useAppState();
 	const { account, now: tank } = state;
-	if (!account) return <p class="soft">Reading the log…</p>;
+	const words = mixesWords();
+	if (!account) return <p class="soft">{words.readingLog}</p>;
 	if (!tank) {
 		return (
 			<div class="card">
-				<h2>Nothing is known of this tank yet</h2>
-				<p>What a mix makes of the tank hangs on what the tank holds. Record a fill, and there is a table.</p>
+				<h2>{words.nothingKnown}</h2>
+				<p>{words.nothingKnownMore}</p>
 				<a class="button main" href="#/fill">
-					Record a fill
+					{words.record}
 				</a>
 			</div>
 		);
@@ -66,19 +68,20 @@ function Asked({ account, tank }: AskedProps) {
 		const table = await model.table(car.id, tableAsk(draft, opened), mixGridFor(room, unit));
 		return table && { table, draft };
 	});
-	if (!draft) return <p class="soft">Opening the form…</p>;
+	const words = mixesWords();
+	if (!draft) return <p class="soft">{words.opening}</p>;
 	return (
 		<>
 			<Choices draft={draft} events={events} onChange={change} now={opened} />
 			{tooFull ? (
-				<p class="fault">The gauge says full: nothing more goes in, so there is nothing to mix.</p>
+				<p class="fault">{words.full}</p>
 			) : failed ? (
-				<p class="fault">The table could not be reckoned. Reload the app and try again.</p>
+				<p class="fault">{words.failed}</p>
 			) : answer ? (
 				<Shown {...answer} car={car} tank={tank} unit={unit} at={opened} />
 			) : (
 				<p class="soft" role="status">
-					Reckoning the table…
+					{words.reckoning}
 				</p>
 			)}
 		</>
@@ -93,22 +96,21 @@ interface ChoicesProps {
 }
 
 function Choices({ draft, events, now, onChange }: ChoicesProps) {
+	const words = mixesWords();
+	const fuels = words.inOrder(productName(draft.first), productName(draft.second));
 	return (
 		<>
 			<details class="card">
-				<summary>{draft.gauge === null ? "Gauge now: not looked" : `Gauge now: ${gaugeWords(draft.gauge)}`}</summary>
+				<summary>{words.gaugeNow(draft.gauge === null ? null : gaugeWords(draft.gauge))}</summary>
 				<GaugeField
-					label="Fuel gauge now"
-					hint="Without a look the tank may hold anything from nothing to what the last entry left, and the ranges are wide for it."
+					label={words.gauge}
+					hint={words.gaugeHint}
 					value={draft.gauge}
 					onChange={(gauge) => onChange({ ...draft, gauge, lookedAt: now })}
 				/>
 			</details>
 			<details class="card">
-				<summary>
-					{productName(draft.first)}, then {productName(draft.second)}
-					{draft.place === null ? "" : `, ${draft.place}`}
-				</summary>
+				<summary>{draft.place === null ? fuels : `${fuels}, ${draft.place}`}</summary>
 				<MixProducts draft={draft} events={events} onChange={onChange} />
 			</details>
 		</>
@@ -132,8 +134,8 @@ function Shown({ table: { grid, rows }, draft, car, tank, unit, at }: ShownProps
 	const names = [productName(draft.first), productName(draft.second)] as const;
 	const table = { grid, rows: rows.filter(({ cells, toClick }) => [...cells, toClick].some(({ mix }) => mix)) };
 	const told = { table, names, unit };
-	if (table.rows.length === 0)
-		return <p class="fault">None of these amounts fits into the tank: look at the gauge again.</p>;
+	const words = mixesWords();
+	if (table.rows.length === 0) return <p class="fault">{words.nothingFits}</p>;
 
 	const finding = mixFinding(table, names, unit);
 	const { estimate, level, calibration } = tank;
@@ -141,57 +143,58 @@ function Shown({ table: { grid, rows }, draft, car, tank, unit, at }: ShownProps
 		{ content: estimate, levelL: level.high, capacityL: car.tank.capacityL, gauge: draft.gauge },
 		unit,
 	);
-	const fuels = `${names[0]}: ${productRange(draft.first)}. ${names[1]}: ${productRange(draft.second)}.${draft.place === null ? "" : ` Bought at ${draft.place}.`}`;
-	const lines = [`${car.name}, ${dateTime(isoWithOffset(at))}`, assumed, fuels, windowWords(calibration)];
-	const sheet = sheetPicture(told, "What a mix makes of this tank", finding ? [...lines, finding] : lines, {
+	const labelled = (i: 0 | 1, product: Product) => words.fuel(names[i], productRange(product));
+	const fuels = words.fuels(labelled(0, draft.first), labelled(1, draft.second), draft.place);
+	const lines = [words.carAt(car.name, dateTime(isoWithOffset(at))), assumed, fuels, windowWords(calibration)];
+	const sheet = sheetPicture(told, words.heading, finding ? [...lines, finding] : lines, {
 		width: 600,
 		text: 15,
 	});
-	const label = `What amounts of “${names[0]}” and then “${names[1]}” make of this tank. ${finding ?? ""} The same stands below in words.`;
+	const label = words.label(...names, finding);
 
 	async function share(): Promise<void> {
 		try {
-			const name = backupName(`mixes ${car.name}`, isoWithOffset(at).slice(0, 10));
+			const name = backupName(words.fileName(car.name), isoWithOffset(at).slice(0, 10));
 			const done = await shareImage(await pngOf(sheet), name);
-			if (done === "saved") toasts.show(`Saved as ${name}.png.`);
+			if (done === "saved") toasts.show(words.savedAs(`${name}.png`));
 		} catch {
-			toasts.show("This browser could not make a picture of it. Printing works all the same.");
+			toasts.show(words.noPicture);
 		}
 	}
 
 	return (
 		<>
-			<section class="card" aria-label="Table of mixes">
-				<h2>What a mix makes of this tank</h2>
+			<section class="card" aria-label={words.table}>
+				<h2>{words.heading}</h2>
 				{finding && <p>{finding}</p>}
 				<p>{assumed}</p>
 				{/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-				<section class="mixbox" aria-label="The table drawn" tabIndex={0}>
+				<section class="mixbox" aria-label={words.drawn} tabIndex={0}>
 					<div ref={box} />
 					<MixPicture picture={gridPicture(told, paper)} label={label} />
 				</section>
 				<ul class="mixsigns small">
 					{table.rows.some(judged) &&
-						signs.map(([verdict, words]) => (
+						signs.map((verdict) => (
 							<li key={verdict}>
-								<MixSign verdict={verdict} /> {words}
+								<MixSign verdict={verdict} /> {words.verdicts[verdict]}
 							</li>
 						))}
 				</ul>
-				<p class="small">{notes}</p>
+				<p class="small">{words.notes}</p>
 				<p class="small">{fuels}</p>
 				<p class="small">{windowWords(calibration)}</p>
 				<p class="small">
-					<strong>{mixCaution}</strong>
+					<strong>{words.caution}</strong>
 				</p>
 				<button type="button" class="button wide" onClick={share}>
-					{canShareImages() ? "Send as a picture" : "Save as a picture"}
+					{canShareImages() ? words.send : words.save}
 				</button>
 				<button type="button" class="button wide" onClick={() => window.print()}>
-					Print it
+					{words.print}
 				</button>
 				<details>
-					<summary>The same in words</summary>
+					<summary>{words.inWords}</summary>
 					<MixNumbers table={table} names={names} unit={unit} caption={label} />
 				</details>
 			</section>

@@ -2,8 +2,9 @@ import { useState } from "preact/hooks";
 import type { VolumeUnit } from "../../domain/units";
 import type { Otherwise, PlanAsk } from "../../keeper/view";
 import { inTwenty } from "../format";
-import { burnWords, driveWords, pourWords } from "../planWords";
+import { burnWords, driveWords, poursInTurn } from "../planWords";
 import { usePlan } from "../usePlan";
+import { planScreenWords } from "../words/plan";
 
 interface OtherWaysProps {
 	readonly carId: string;
@@ -22,11 +23,11 @@ export function OtherWays({ carId, ask, unit, shown }: OtherWaysProps) {
 	const { shown: ways, current } = usePlan(carId, wanted ? { ...ask, otherwise: true } : null, 0, behindMs);
 	return (
 		<details class="card" open={shown === "once"} onToggle={(event) => event.currentTarget.open && setWanted(true)}>
-			<summary>What else could be done</summary>
+			<summary>{planScreenWords().otherWays}</summary>
 			{ways && current ? (
 				<Ways otherwise={ways.answer?.otherwise ?? null} unit={unit} looked={ask.visit.gauge !== undefined} />
 			) : (
-				<p class="soft">Reckoning…</p>
+				<p class="soft">{planScreenWords().reckoning}</p>
 			)}
 		</details>
 	);
@@ -40,31 +41,28 @@ interface WaysProps {
 }
 
 function Ways({ otherwise, unit, looked }: WaysProps) {
-	if (!otherwise) return <p>Finish this stop first: something is poured already.</p>;
+	const words = planScreenWords();
+	if (!otherwise) return <p>{words.finishFirst}</p>;
 	const { burnFirst, burnKm, stages, drive } = otherwise;
 	const reached = stages.length > 1 && stages[stages.length - 1].planned.verdict === "inside";
 	return (
 		<>
-			<p>
-				{looked || burnFirst !== null
-					? burnWords(burnFirst, burnKm, unit)
-					: "How much to drive off first can be said once the gauge is noted."}
-			</p>
+			<p>{looked || burnFirst !== null ? burnWords(burnFirst, burnKm, unit) : words.afterGauge}</p>
 			<p>{driveWords(drive, stages.length, reached)}</p>
 			{stages.length > 1 && (
 				<ol class="stages">
 					{stages.map(({ visit, planned }) => (
 						<li key={visit.stop}>
-							{planned.plan.pours.map((pour) => pourWords(pour, unit)).join(", then ")}: inside{" "}
-							{inTwenty(planned.plan.chances.inside)}, too much {inTwenty(planned.plan.chances.above)}.
+							{words.stage(
+								poursInTurn(planned.plan.pours, unit),
+								inTwenty(planned.plan.chances.inside),
+								inTwenty(planned.plan.chances.above),
+							)}
 						</li>
 					))}
 				</ol>
 			)}
-			<p>
-				A look at the gauge or a test of the fuel may help more than either: the less is unknown, the closer a plan can
-				go.
-			</p>
+			<p>{words.lookHelps}</p>
 		</>
 	);
 }

@@ -5,31 +5,30 @@ import { deliveredRange, deliveredWords, visitWords } from "../placeWords";
 import { printRoute } from "../route";
 import { productName } from "../text";
 import { useAnswer } from "../useAnswer";
+import { placesWords } from "../words/places";
 import "./Places.css";
 
 /** Where fuel was bought or tested, and what is known of each pump. */
 export function PlacesScreen() {
 	const { now } = useAppState();
 	const { places, failed } = usePlaces();
+	const words = placesWords();
 	if (failed) return <Failed />;
-	if (!places) return <p class="soft">Looking through the log…</p>;
+	if (!places) return <p class="soft">{words.reading}</p>;
 	if (places.length === 0) {
 		return (
 			<div class="card">
-				<h2>No place is named yet</h2>
-				<p>
-					Name the place of a fill, and what its pumps gave is remembered here. A place that is not named teaches
-					nothing for the next visit.
-				</p>
+				<h2>{words.none}</h2>
+				<p>{words.noneMore}</p>
 				<a class="button main" href="#/fill">
-					Record a fill
+					{words.record}
 				</a>
 			</div>
 		);
 	}
 	return (
-		<section class="card places" aria-label="Places">
-			<h2>Places</h2>
+		<section class="card places" aria-label={words.places}>
+			<h2>{words.places}</h2>
 			<ul>
 				{places.map((place) => (
 					<li key={place.place}>
@@ -50,9 +49,7 @@ export function PlacesScreen() {
 function Line({ known: { product, pump } }: { readonly known: ProductKnown }) {
 	return (
 		<span class="pump">
-			<span>
-				{productName(product)}: about {deliveredWords(pump)}, 9 in 10: {deliveredRange(pump)}
-			</span>
+			<span>{placesWords().delivers(productName(product), deliveredWords(pump), deliveredRange(pump))}</span>
 			<Strip range={product.range} low={pump.low} median={pump.median} high={pump.high} />
 		</span>
 	);
@@ -88,5 +85,5 @@ export function usePlaces(): { readonly places: readonly PlaceKnown[] | undefine
 }
 
 export function Failed() {
-	return <p class="fault">What is known of the places could not be reckoned. Reload the app and try again.</p>;
+	return <p class="fault">{placesWords().failed}</p>;
 }

@@ -20,6 +20,8 @@ import { atPlace, forStop, newPlanForm, type PlanForm, planAskOf, readPlanForm }
 import { productName } from "../text";
 import { useDraft } from "../useDraft";
 import { usePlan } from "../usePlan";
+import { planScreenWords } from "../words/plan";
+import { poursWords } from "../words/pours";
 import { PlanCard } from "./PlanCard";
 import "./Plan.css";
 
@@ -27,14 +29,15 @@ import "./Plan.css";
 export function PlanScreen() {
 	const { state } = useAppState();
 	const { car, events } = state;
-	if (!car || !events) return <p class="soft">Opening the log…</p>;
+	const words = planScreenWords();
+	if (!car || !events) return <p class="soft">{words.openingLog}</p>;
 	if (car.calibrations.length === 0) {
 		return (
 			<section class="card">
-				<h2>What to pump</h2>
-				<p>A plan needs to know what to pump for: enter the calibration first.</p>
+				<h2>{words.title}</h2>
+				<p>{words.needsCalibration}</p>
 				<a class="button main" href="#/calibration">
-					Enter the calibration
+					{words.enterCalibration}
 				</a>
 			</section>
 		);
@@ -76,7 +79,8 @@ function Planning({ car, events }: PlanningProps) {
 			asked.change(form);
 		}
 	}, [draft?.stop, form?.stop]);
-	if (!draft || !form || !read) return <p class="soft">Opening the form…</p>;
+	const words = planScreenWords();
+	if (!draft || !form || !read) return <p class="soft">{words.opening}</p>;
 
 	const faults = read.ok ? {} : read.error;
 	const odometer = lastOdometer(events, opened, draft.instead);
@@ -91,7 +95,7 @@ function Planning({ car, events }: PlanningProps) {
 		await stop.change(withPlan(draft, ask, made, now()));
 		location.hash = "#/fill";
 		if (losesTyped(draft, ask.poured)) {
-			toasts.show("The plan took the place of what was being typed.", { label: "Undo", run: () => unpump(draft) });
+			toasts.show(words.tookPlace, { label: words.undo, run: () => unpump(draft) });
 		}
 	}
 	/** Back here with the form as it was, unless its stop is saved by now. */
@@ -104,14 +108,14 @@ function Planning({ car, events }: PlanningProps) {
 	return (
 		<>
 			{poured.length > 0 && (
-				<section class="card" aria-label="Poured already">
+				<section class="card" aria-label={words.pouredAlready}>
 					<p>
-						In the tank at this stop already:{" "}
-						{poured.map(({ litres, product }) => `${exactVolume(litres, unit)} of ${productName(product)}`).join(", ")}.
-						Planned is what comes on top.
+						{words.inTank(
+							poured.map(({ litres, product }) => poursWords().of(exactVolume(litres, unit), productName(product))),
+						)}
 					</p>
 					<a class="button wide" href="#/fill">
-						Change that in the form
+						{words.changeInForm}
 					</a>
 				</section>
 			)}
@@ -127,13 +131,10 @@ function Planning({ car, events }: PlanningProps) {
 			<div class="asked">
 				<OffersField form={form} events={events} onChange={asked.change} />
 				<details class="card" ref={gauge}>
-					<summary>
-						{draft.gauge === null ? "Gauge now: not looked" : `Gauge now: ${gaugeWords(draft.gauge)}`}
-						{draft.odometer === "" ? "" : `, odometer ${draft.odometer}`}
-					</summary>
+					<summary>{words.noted(draft.gauge === null ? null : gaugeWords(draft.gauge), draft.odometer)}</summary>
 					<GaugeField
-						label={poured.length > 0 ? "Fuel gauge before filling" : "Fuel gauge now"}
-						hint="What is left decides how far a fill moves the blend, and how much fits."
+						label={poured.length > 0 ? words.gaugeBefore : words.gauge}
+						hint={words.gaugeHint}
 						value={draft.gauge}
 						onChange={(looked) => stop.change({ ...draft, gauge: looked, notedAt: now() })}
 					/>
@@ -145,7 +146,7 @@ function Planning({ car, events }: PlanningProps) {
 					/>
 				</details>
 				<details class="card">
-					<summary>{draft.place ?? "Place not named"}</summary>
+					<summary>{draft.place ?? words.noPlace}</summary>
 					<PlacePicker
 						places={places}
 						chosen={draft.place}

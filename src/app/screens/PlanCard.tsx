@@ -4,12 +4,14 @@ import type { Plan, Planned } from "../../domain/plan/request";
 import type { VolumeUnit } from "../../domain/units";
 import type { PlanAnswer, PlanAsk } from "../../keeper/view";
 import { DotPlot } from "../components/DotPlot";
-import { inTwenty, percent, percentRange } from "../format";
+import { exactPercentRange, inTwenty, percent, percentRange } from "../format";
 import { later } from "../later";
 import { money } from "../money";
 import type { PlanFaults } from "../planForm";
-import { orderWords, pourWords, targetWords, unplannableWords, verdictLine } from "../planWords";
+import { orderWords, pourWords, unplannableWords, verdictLine } from "../planWords";
 import type { PlanSource } from "../usePlan";
+import { planScreenWords } from "../words/plan";
+import { poursWords } from "../words/pours";
 import { OtherWays } from "./OtherWays";
 
 interface PlanCardProps {
@@ -25,15 +27,13 @@ interface PlanCardProps {
 
 /** The answer: what to pump, what it leads to, and why; or what would have to change. */
 export function PlanCard({ carId, plan: { shown, current }, faults, unit, currency, onLook, onPump }: PlanCardProps) {
-	const missing =
-		faults.amount ?? faults.money ?? (Object.keys(faults).length > 0 ? "Mend what is marked below." : null);
+	const words = planScreenWords();
+	const missing = faults.amount ?? faults.money ?? (Object.keys(faults).length > 0 ? words.mendBelow : null);
 	if (missing !== null) return <Unplanned words={missing} busy={false} />;
-	if (!shown) return <p class="soft">Reckoning…</p>;
+	if (!shown) return <p class="soft">{words.reckoning}</p>;
 	const { ask, answer } = shown;
 	const busy = !current;
-	if (!answer) {
-		return <Unplanned words="The plan could not be reckoned. Change something, or reload the app." busy={busy} />;
-	}
+	if (!answer) return <Unplanned words={words.failed} busy={busy} />;
 	const { planned, calibration, dots } = answer;
 	if (!planned.ok) {
 		return (
@@ -49,11 +49,11 @@ export function PlanCard({ carId, plan: { shown, current }, faults, unit, curren
 	return (
 		<>
 			<Answer answer={answer} planned={planned.value} unit={unit} busy={busy} onLook={onLook} />
-			<section class="stack" aria-label="What it leads to" aria-busy={busy}>
+			<section class="stack" aria-label={words.leadsTo} aria-busy={busy}>
 				{dots && <DotPlot dots={dots} window={calibration.window} calibratedFor={calibration.calibratedFor} compact />}
 				<Because plan={plan} currency={currency} />
 				<button type="button" class="button main" aria-disabled={!current} onClick={() => current && onPump(ask, plan)}>
-					{current ? (inside ? "Pump this" : "Pump this all the same") : "Reckoning…"}
+					{current ? (inside ? words.pump : words.pumpAllTheSame) : words.reckoning}
 				</button>
 				{!inside && (
 					<OtherWays
@@ -65,7 +65,7 @@ export function PlanCard({ carId, plan: { shown, current }, faults, unit, curren
 					/>
 				)}
 				<Settling ask={ask} inside={plan.chances.inside} />
-				<p class="small soft">{targetWords(calibration)}.</p>
+				<p class="small soft">{words.target(calibration.name, exactPercentRange(...calibration.window))}</p>
 			</section>
 		</>
 	);
@@ -78,9 +78,10 @@ interface UnplannedProps {
 }
 
 function Unplanned({ words, busy, children }: UnplannedProps) {
+	const { title } = planScreenWords();
 	return (
-		<section class="plan stack" aria-label="What to pump" aria-busy={busy}>
-			<Heading words="What to pump" busy={busy} />
+		<section class="plan stack" aria-label={title} aria-busy={busy}>
+			<Heading words={title} busy={busy} />
 			<p class="fault" role="status">
 				{words}
 			</p>
@@ -91,12 +92,7 @@ function Unplanned({ words, busy, children }: UnplannedProps) {
 
 /** Of an answer; while a newer question is reckoned it says so, for grey alone is hardly seen in the sun. */
 function Heading({ words, busy }: { readonly words: string; readonly busy: boolean }) {
-	return (
-		<h2>
-			{words}
-			{busy && ": reckoning…"}
-		</h2>
-	);
+	return <h2>{busy ? planScreenWords().busy(words) : words}</h2>;
 }
 
 const MeasureAdvice = later(async () => (await import("../components/MeasureAdvice")).MeasureAdvice);
@@ -114,7 +110,7 @@ function Settling({ ask, inside }: SettlingProps) {
 	const question = JSON.stringify({ ...ask, visit: { ...ask.visit, at: null } });
 	return (
 		<details class="card" onToggle={(event) => setOpen(event.currentTarget.open)}>
-			<summary>What would settle it?</summary>
+			<summary>{planScreenWords().settle}</summary>
 			{open && <MeasureAdvice key={question} ask={ask} inside={inside} />}
 		</details>
 	);
@@ -136,34 +132,37 @@ interface AnswerProps {
 function Answer({ answer, planned, unit, busy, onLook }: AnswerProps) {
 	const { pours, chances } = planned.plan;
 	const short = verdictLine(answer);
-	const lines = pours.map((pour, i) => `${i === 0 ? "" : "then "}${pourWords(pour, unit)}`);
+	const words = planScreenWords();
+	const lines = pours.map((pour, i) =>
+		i === 0 ? pourWords(pour, unit) : poursWords().thenPour(pourWords(pour, unit)),
+	);
 	const long = lines.join("").length > mostLarge;
 	return (
 		<>
 			{short && (
-				<section class="card" aria-label="No plan does it" aria-busy={busy}>
+				<section class="card" aria-label={words.noPlan} aria-busy={busy}>
 					<h2>{short.title}</h2>
 					<p>{short.more}</p>
 					{onLook && !short.outOfReach && (
 						<>
-							<p>Nobody has looked at the gauge yet, and what is left in the tank counts most.</p>
+							<p>{words.nobodyLooked}</p>
 							<button type="button" class="button wide" onClick={onLook}>
-								Note the gauge
+								{words.noteGauge}
 							</button>
 						</>
 					)}
 				</section>
 			)}
-			<section class="plan sticky stack" aria-label="What to pump" aria-busy={busy} aria-live="polite">
-				<Heading words={short ? "The nearest" : "What to pump"} busy={busy} />
+			<section class="plan sticky stack" aria-label={words.title} aria-busy={busy} aria-live="polite">
+				<Heading words={short ? words.nearest : words.title} busy={busy} />
 				<ol class={long ? "pours long" : "pours"}>
 					{lines.map((line) => (
 						<li key={line}>{line}</li>
 					))}
 				</ol>
 				<p>
-					<strong>Inside: {inTwenty(chances.inside)}.</strong> Too much: {inTwenty(chances.above)}, too little:{" "}
-					{inTwenty(chances.below)}.
+					<strong>{words.inside(inTwenty(chances.inside))}</strong>{" "}
+					{words.outside(inTwenty(chances.above), inTwenty(chances.below))}
 				</p>
 			</section>
 		</>
@@ -173,12 +172,13 @@ function Answer({ answer, planned, unit, busy, onLook }: AnswerProps) {
 function Because({ plan, currency }: { readonly plan: Plan; readonly currency: string | undefined }) {
 	const { content, cost } = plan;
 	const order = orderWords(plan);
+	const words = planScreenWords();
 	return (
 		<>
 			<p>
-				About {percent(content.median)} then, 9 in 10:{" "}
+				{words.contentThen(percent(content.median))}{" "}
 				<span class="nowrap">{percentRange(content.low, content.high)}</span>.
-				{cost !== null && ` It costs about ${money(cost, currency)}.`}
+				{cost !== null && ` ${words.costs(money(cost, currency))}`}
 			</p>
 			{order !== null && <p>{order}</p>}
 		</>

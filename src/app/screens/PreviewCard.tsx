@@ -1,9 +1,11 @@
 import type { VolumeUnit } from "../../domain/units";
 import { verdictOf, warningsFor } from "../../domain/warnings";
+import { sumWords } from "../amountWords";
 import { DotPlot } from "../components/DotPlot";
-import { exactVolume, inTwenty, percent, percentRange } from "../format";
+import { inTwenty, percent, percentRange } from "../format";
 import { verdictWords, warningWords } from "../text";
 import { type PreviewSource, usePreviewed } from "../usePreview";
+import { fillWords } from "../words/fill";
 
 interface PreviewCardProps {
 	readonly source: PreviewSource;
@@ -13,16 +15,21 @@ interface PreviewCardProps {
 /** The dots as they would stand after what is typed. */
 export function PreviewCard({ source, unit }: PreviewCardProps) {
 	const preview = usePreviewed(source);
-	if (!preview) return <p class="soft">Reckoning…</p>;
+	const words = fillWords();
+	if (!preview) return <p class="soft">{words.reckoning}</p>;
 	const { estimate, before, calibration, surprise } = preview;
 	const { fills } = preview.about;
 	const poured = fills.length > 0;
-	const amounts = fills.map(({ litres }) => exactVolume(litres, unit)).join(" + ");
+	const amounts = sumWords(
+		fills.map(({ litres }) => litres),
+		unit,
+	);
+	const about = percent(estimate.median);
 	const verdict = verdictOf(estimate, calibration);
 	const odd = warningsFor(estimate, calibration, surprise).find(({ code }) => code.startsWith("impossible"));
 	const outside = (estimate.above ?? 0) + (estimate.below ?? 0);
 	return (
-		<section class="preview stack" aria-label="What this leads to">
+		<section class="preview stack" aria-label={words.previewTitle}>
 			<DotPlot
 				dots={estimate.dots}
 				window={calibration?.window ?? null}
@@ -31,15 +38,11 @@ export function PreviewCard({ source, unit }: PreviewCardProps) {
 				compact
 			/>
 			<p class="line" aria-live="polite">
-				{poured ? `After ${amounts}` : "Before this stop"} about {percent(estimate.median)}, 9 in 10:{" "}
+				{poured ? words.after(amounts, about) : words.before(about)}{" "}
 				<span class="nowrap">{percentRange(estimate.low, estimate.high)}</span>.{" "}
-				{calibration && `${verdictWords[verdict].line}, inside: ${inTwenty(Math.max(0, 1 - outside))}.`}
+				{calibration && words.previewVerdict(verdictWords(verdict).line, inTwenty(Math.max(0, 1 - outside)))}
 			</p>
-			{odd && (
-				<p class="fault">
-					{warningWords(odd, "").title}: {warningWords(odd, "").now.join(" ")}
-				</p>
-			)}
+			{odd && <p class="fault">{words.odd(warningWords(odd, "").title, warningWords(odd, "").now.join(" "))}</p>}
 		</section>
 	);
 }

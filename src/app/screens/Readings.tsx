@@ -1,5 +1,6 @@
 import { later } from "../later";
 import type { ReadingKind } from "../readingDraft";
+import { readingsWords } from "../words/readings";
 import "./Readings.css";
 
 const screens = {
@@ -21,32 +22,28 @@ function isKind(kind: string | null): kind is ReadingKind {
 	return kind !== null && Object.hasOwn(screens, kind);
 }
 
-const ways: readonly { readonly kind: ReadingKind; readonly name: string; readonly worth: string }[] = [
-	{ kind: "analyser", name: "Ethanol analyser or sensor gauge", worth: "The tank, give or take 2.5 points." },
-	{ kind: "tube", name: "Water test", worth: "The tank or a pump’s fuel, give or take 2 to 4 points." },
-	{ kind: "reported", name: "The car’s own report", worth: "By a scan tool; give or take 3 to 8 points." },
-	{ kind: "trim", name: "Fuel trims", worth: "By a scan tool; a check, give or take 8 points." },
-	{ kind: "gauge", name: "A look at the gauge", worth: "How much is left; it sharpens the next fill." },
-];
+/** As they stand in the list. */
+const kinds: readonly ReadingKind[] = ["analyser", "tube", "reported", "trim", "gauge"];
 
 function Ways() {
+	const { title, asked, ways, dataLog } = readingsWords();
 	return (
-		<section class="stack" aria-label="Enter a measurement">
-			<h2>Enter a measurement</h2>
-			<p>How did you measure? Before anything is saved you see what it would change.</p>
+		<section class="stack" aria-label={title}>
+			<h2>{title}</h2>
+			<p>{asked}</p>
 			<ul class="ways">
-				{ways.map(({ kind, name, worth }) => (
+				{kinds.map((kind) => (
 					<li key={kind}>
 						<a class="button" href={`#/measure/${kind}`}>
-							<span>{name}</span>
-							<span class="small">{worth}</span>
+							<span>{ways[kind].name}</span>
+							<span class="small">{ways[kind].worth}</span>
 						</a>
 					</li>
 				))}
 				<li>
 					<a class="button" href="#/datalog">
-						<span>A data log</span>
-						<span class="small">Any logger’s CSV: the trims of a whole drive, and lambda under load.</span>
+						<span>{dataLog.name}</span>
+						<span class="small">{dataLog.worth}</span>
 					</a>
 				</li>
 			</ul>

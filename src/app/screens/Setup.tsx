@@ -5,6 +5,7 @@ import { contentRange } from "../../domain/quantity";
 import { useAppState } from "../app";
 import { BackupOpener } from "../components/BackupOpener";
 import { CalibrationFields } from "../components/CalibrationFields";
+import { CardInSetup } from "../components/CardInSetup";
 import { Choice, type Option } from "../components/Choice";
 import { Form } from "../components/Form";
 import { GaugeField } from "../components/GaugeField";
@@ -12,8 +13,12 @@ import { TankFields } from "../components/TankFields";
 import { NumberField, TextField } from "../components/TextField";
 import { localFuels } from "../localFuels";
 import { type ContentsChoice, emptySetup, readNewCar, readSetup, type SetupFaults, type SetupForm } from "../setupForm";
-import { cautions, productName, productRange } from "../text";
+import { productName, productRange } from "../text";
 import { useDraft } from "../useDraft";
+import { cardWords } from "../words/card";
+import { cautionsWords } from "../words/cautions";
+import { wordsReady } from "../words/language";
+import { setupWords } from "../words/setup";
 
 const draftKey = "setup";
 
@@ -29,7 +34,8 @@ export function SetupScreen() {
 		// The first car is set up under any address; a car on disk must not pull the form away before it is done.
 		if (location.hash !== "#/setup") location.replace("#/setup");
 	}, []);
-	if (!form) return <p class="soft late">Opening the form…</p>;
+	const words = setupWords();
+	if (!form) return <p class="soft late">{words.opening}</p>;
 
 	const faults = refused ? faultsOf(form) : null;
 	function save({ unit }: SetupForm, read: ReturnType<typeof readNewCar>): Promise<boolean> | null {
@@ -39,6 +45,7 @@ export function SetupScreen() {
 	async function lookAround(): Promise<void> {
 		await adding(async () => {
 			const { demoLog } = await import("../demo");
+			await wordsReady();
 			const { car, events } = demoLog(now());
 			return model.addCar(car, firstUnit, events);
 		});
@@ -47,7 +54,7 @@ export function SetupScreen() {
 		setBusy(true);
 		leave(true);
 		const added = await work().catch(() => {
-			toasts.show("A part of the app could not be loaded: reload it once there is a network.");
+			toasts.show(words.partMissing);
 			return false;
 		});
 		leave(added);
@@ -59,11 +66,11 @@ export function SetupScreen() {
 	return (
 		<>
 			<Welcome first={state.cars.length === 0} busy={busy} onLookAround={lookAround} />
-			<Form label="Set up a car" once onSave={() => save(form, readNewCar(form, model.newId, now()))}>
+			<Form label={words.form} once onSave={() => save(form, readNewCar(form, model.newId, now()))}>
 				<section class="card">
 					<TextField
-						label="Name of the car"
-						hint="So that you know whose account you read. May stay empty."
+						label={words.name}
+						hint={words.nameHint}
 						value={form.name}
 						onInput={(name) => change({ ...form, name })}
 					/>
@@ -76,49 +83,62 @@ export function SetupScreen() {
 				</section>
 				<section class="card">
 					<GaugeField
-						label="Fuel gauge now"
-						hint="How much is in there says how far the next fill moves the blend."
-						unknown="I don’t know"
+						label={words.gauge}
+						hint={words.gaugeHint}
+						unknown={words.unknown}
 						value={form.gauge}
 						onChange={(gauge) => change({ ...form, gauge })}
 					/>
 				</section>
-				<section class="card">
-					<Choice
-						label="Is there a calibration for a fixed blend?"
-						hint="The warnings hold the tank against what it tolerates."
-						options={calibrationChoices}
-						value={form.hasCalibration}
-						onChange={(hasCalibration) => change({ ...form, hasCalibration })}
-					/>
-					{form.hasCalibration === "yes" && (
-						<CalibrationFields
-							form={form.calibration}
-							faults={faults?.calibration ?? {}}
-							onChange={(calibration) => change({ ...form, calibration })}
+				{form.card ? (
+					<CardInSetup card={form.card} onWithout={() => change({ ...form, card: undefined })} />
+				) : (
+					<section class="card">
+						<Choice
+							label={words.calibration}
+							hint={words.calibrationHint}
+							options={[
+								{ value: "yes", label: words.calibrationYes },
+								{ value: "no", label: words.calibrationNo },
+							]}
+							value={form.hasCalibration}
+							onChange={(hasCalibration) => change({ ...form, hasCalibration })}
 						/>
-					)}
-				</section>
+						{form.hasCalibration === "yes" && (
+							<CalibrationFields
+								form={form.calibration}
+								faults={faults?.calibration ?? {}}
+								onChange={(calibration) => change({ ...form, calibration })}
+							/>
+						)}
+					</section>
+				)}
 				{faults && (
 					<p class="fault" role="alert">
-						Something above needs mending; nothing is saved yet.
+						{words.mend}
 					</p>
 				)}
 				<button type="submit" class="button main">
-					{busy ? "One moment…" : "Start the account"}
+					{busy ? words.busy : words.start}
 				</button>
 			</Form>
 			<details class="card">
-				<summary>Cautions, in short</summary>
+				<summary>{words.cautions}</summary>
 				<ul class="cautions">
-					{cautions.map((caution) => (
+					{cautionsWords().usual.map((caution) => (
 						<li key={caution}>{firstSentence(caution)}</li>
 					))}
 				</ul>
 			</details>
 			<section class="card">
-				<h2>Been here before?</h2>
-				<BackupOpener label="I have a backup file" onOpened={() => location.replace("#/tank")} />
+				<h2>{words.hereBefore}</h2>
+				<BackupOpener label={words.backup} onOpened={() => location.replace("#/tank")} />
+				<a class="button wide" href="#/take">
+					{cardWords().haveCode}
+				</a>
+				<a class="button wide" href="#/card">
+					{cardWords().forTuners}
+				</a>
 			</section>
 		</>
 	);
@@ -136,42 +156,36 @@ interface WelcomeProps {
 }
 
 function Welcome({ first, busy, onLookAround }: WelcomeProps) {
+	const words = setupWords();
 	return (
 		<section class="card">
-			<h2>{first ? "Which car, and what is in its tank?" : "Another car"}</h2>
-			<p>
-				Five questions, under a minute. “I don’t know” is a good answer: the account then begins wider and narrows with
-				every fill. Nothing you type leaves this phone.
-			</p>
+			<h2>{first ? words.first : words.another}</h2>
+			<p>{words.welcome}</p>
 			{first ? (
 				<button type="button" class="button wide" disabled={busy} onClick={onLookAround}>
-					Look around with an invented car first
+					{words.lookAround}
 				</button>
 			) : (
 				<a class="button wide" href="#/car">
-					Back, without another car
+					{words.back}
 				</a>
 			)}
 		</section>
 	);
 }
 
-const calibrationChoices: readonly Option<"yes" | "no">[] = [
-	{ value: "yes", label: "Yes, one is flashed" },
-	{ value: "no", label: "I don’t know / none yet" },
-];
-
 /** The fuels that a car's first tank most likely holds, and every other answer. */
 function contentsChoices(): readonly Option<ContentsChoice>[] {
 	const { strong, gasolines } = localFuels();
+	const words = setupWords();
 	const fuels = [...gasolines, strong].flatMap((id) => catalogue.filter((entry) => entry.id === id));
 	return [
 		...fuels.map((fuel) => ({ value: fuel.id, label: productName(fuel), more: productRange(fuel) })),
-		{ value: "limits", label: "Between two limits" },
-		{ value: "measured", label: "Measured" },
+		{ value: "limits", label: words.limits },
+		{ value: "measured", label: words.measuredWay },
 		{
 			value: "unknown",
-			label: "I don’t know",
+			label: words.unknown,
 			more: productRange({ id: "", range: contentRange(...unknownContents) }),
 		},
 	];
@@ -184,11 +198,12 @@ interface ContentsFieldsProps {
 }
 
 function ContentsFields({ form, faults, onChange }: ContentsFieldsProps) {
+	const words = setupWords();
 	return (
 		<>
 			<Choice
-				label="What is in the tank now?"
-				hint="The next fill mixes with it."
+				label={words.contents}
+				hint={words.contentsHint}
 				options={contentsChoices()}
 				value={form.contents}
 				onChange={(contents) => onChange({ ...form, contents })}
@@ -196,13 +211,13 @@ function ContentsFields({ form, faults, onChange }: ContentsFieldsProps) {
 			{form.contents === "limits" && (
 				<div class="pair">
 					<NumberField
-						label="At least, %"
+						label={words.low}
 						value={form.low}
 						fault={faults.low}
 						onInput={(low) => onChange({ ...form, low })}
 					/>
 					<NumberField
-						label="At most, %"
+						label={words.high}
 						value={form.high}
 						fault={faults.high}
 						onInput={(high) => onChange({ ...form, high })}
@@ -213,19 +228,19 @@ function ContentsFields({ form, faults, onChange }: ContentsFieldsProps) {
 				<>
 					<div class="pair">
 						<NumberField
-							label="Measured, %"
+							label={words.measured}
 							value={form.measured}
 							fault={faults.measured}
 							onInput={(measured) => onChange({ ...form, measured })}
 						/>
 						<NumberField
-							label="± points"
+							label={words.sd}
 							value={form.measuredSd}
 							fault={faults.measuredSd}
 							onInput={(measuredSd) => onChange({ ...form, measuredSd })}
 						/>
 					</div>
-					<p class="small soft">Two measurements in three are within these points of the truth.</p>
+					<p class="small soft">{words.sdHint}</p>
 				</>
 			)}
 		</>

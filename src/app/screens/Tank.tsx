@@ -8,11 +8,13 @@ import { DotPlot } from "../components/DotPlot";
 import { WarningCard } from "../components/WarningCard";
 import type { Doubted } from "../doubted";
 import { eventWords } from "../eventWords";
-import { ago, distanceRange, inTwenty, percent, percentRange, volume, volumeRange } from "../format";
+import { ago, distanceRange, inTwenty, percent, percentRange, type volume, volumeRange } from "../format";
 import { later } from "../later";
 import { mendWords } from "../mendWords";
 import { unitOf } from "../model";
-import { cautions, freshWords, verdictWords } from "../text";
+import { verdictWords } from "../text";
+import { blendWords } from "../words/blend";
+import { tankWords } from "../words/tank";
 import "./Tank.css";
 
 /** "May I use the boost?" */
@@ -20,19 +22,20 @@ export function TankScreen() {
 	const { state, now } = useAppState();
 	const unit = unitOf(state);
 	const doubted = useDoubted();
+	const words = tankWords();
 	if (!state.now) {
-		if (!state.account) return <p class="soft late">Reading the log…</p>;
+		if (!state.account) return <p class="soft late">{words.reading}</p>;
 		return (
 			<div class="card">
-				<h2>Nothing is known of this tank yet</h2>
-				<p>Record a fill, and the account begins. Until then any content is possible.</p>
+				<h2>{words.nothingTitle}</h2>
+				<p>{words.nothing}</p>
 				<a class="button main" href="#/fill">
-					Record a fill
+					{words.record}
 				</a>
 			</div>
 		);
 	}
-	const { estimate, level, calibration, last, surprise, mend } = state.now;
+	const { estimate, calibration, last, surprise, mend } = state.now;
 	const verdict = verdictOf(estimate, calibration);
 	const fresh = last.kind === "fill" && now() - Date.parse(last.at) < freshMs;
 	// What is said of the contradiction says it of the last entry, too.
@@ -40,7 +43,7 @@ export function TankScreen() {
 	const mending = mendWords(mend, unit);
 	return (
 		<>
-			<section class="stack" aria-label="Verdict">
+			<section class="stack" aria-label={words.verdict}>
 				<VerdictLine verdict={verdict} fresh={fresh} doubted={doubted} now={state.now} />
 				<DotPlot
 					dots={estimate.dots}
@@ -49,11 +52,11 @@ export function TankScreen() {
 				/>
 				<dl class="figures">
 					<div>
-						<dt>Most likely about</dt>
+						<dt>{words.median}</dt>
 						<dd class="number">{percent(estimate.median)}</dd>
 					</div>
 					<div>
-						<dt>9 in 10</dt>
+						<dt>{words.nineInTen}</dt>
 						<dd class="number">{percentRange(estimate.low, estimate.high)}</dd>
 					</div>
 				</dl>
@@ -70,63 +73,35 @@ export function TankScreen() {
 			))}
 			{calibration ? (
 				<a class="button main" href="#/plan">
-					What to pump
+					{words.plan}
 				</a>
 			) : (
 				<a class="button wide" href="#/calibration">
-					Enter the calibration
+					{words.enterCalibration}
 				</a>
 			)}
 			<a class="button wide" href="#/why">
-				Why this number
+				{words.why}
 			</a>
 			<section class="card">
-				<h2>Last change</h2>
+				<h2>{words.lastChange}</h2>
 				<p>
-					{ago(last.at, now())}: {eventWords(last, state.now.lastStop, unit)}
-					{changeWords(state.now)}
+					{words.changed(ago(last.at, now()), eventWords(last, state.now.lastStop, unit))} {changeWords(state.now)}
 				</p>
 				{last.kind === "fill" && <Reaching unit={unit} />}
 				<a class="button wide" href="#/measure">
-					Enter a measurement
+					{words.measure}
 				</a>
 			</section>
 			{state.backup?.due && <BackupReminder alone={!doubted && warnings.length === 0} />}
 			{state.working !== null && (
 				<p class="soft late" role="status">
-					Reckoning the log anew: {Math.floor(state.working * 100)} % done. What you see is from before.
+					{words.reckoning(Math.floor(state.working * 100))}
 				</p>
 			)}
-			<Unfolding summary="What would settle it?" what={TankAdvice} />
-			<Unfolding summary="How far it goes" what={RunningFacts} />
-			<details class="card">
-				<summary>What the labels allow</summary>
-				<p>
-					{percentRange(estimate.lawfulLow, estimate.lawfulHigh)}, if every pump kept to its label and every look at the
-					gauge was within three standard deviations. Readings of the content do not count here. Some pumps do not keep
-					to their label.
-				</p>
-				<p>
-					In the tank: about {volume(level.median, unit)}, 9 in 10: {volumeRange(level.low, level.high, unit)}.
-				</p>
-			</details>
-			<details class="card">
-				<summary>How to read the dots</summary>
-				<p>
-					Each dot is one of twenty equally likely ethanol contents of the tank. Round dots lie inside the calibration’s
-					window, which the bracket marks. A triangle pointing up has too much ethanol, one pointing down too little. So
-					many dots, so many chances in twenty. “9 in 10” is the range that holds the truth nine times in ten, “most
-					likely about” its middle: as often below as above.
-				</p>
-			</details>
-			<details class="card">
-				<summary>Cautions</summary>
-				<ul class="cautions">
-					{cautions.map((caution) => (
-						<li key={caution}>{caution}</li>
-					))}
-				</ul>
-			</details>
+			<Unfolding summary={words.settle} what={TankAdvice} />
+			<Unfolding summary={words.running} what={RunningFacts} />
+			<TankNotes now={state.now} unit={unit} />
 		</>
 	);
 }
@@ -147,6 +122,7 @@ function useDoubted() {
 
 const BackupReminder = later(async () => (await import("../components/BackupReminder")).BackupReminder);
 const TankAdvice = later(async () => (await import("../components/MeasureAdvice")).TankAdvice);
+const TankNotes = later(async () => (await import("../components/TankNotes")).TankNotes);
 const RunningFacts = later(async () => (await import("../components/RunningFacts")).RunningFacts);
 
 interface UnfoldingProps {
@@ -178,8 +154,9 @@ interface VerdictLineProps {
 
 function VerdictLine({ verdict, fresh, doubted, now }: VerdictLineProps) {
 	const { above, below } = now.estimate;
-	const reserved = doubted?.words ?? (fresh ? freshWords : null);
-	const words = (verdict === "yes" && reserved) || verdictWords[verdict];
+	const { inside, outside } = tankWords();
+	const reserved = doubted?.words ?? (fresh ? blendWords().verdicts.fresh : null);
+	const words = (verdict === "yes" && reserved) || verdictWords(verdict);
 	return (
 		<div class={`verdict ${words === doubted?.words ? "unsure" : verdict}`}>
 			<h2>{words.line}</h2>
@@ -188,8 +165,8 @@ function VerdictLine({ verdict, fresh, doubted, now }: VerdictLineProps) {
 				{above !== null && below !== null && (
 					<>
 						{" "}
-						<strong>Inside: {inTwenty(Math.max(0, 1 - above - below))}</strong>, too much: {inTwenty(above)}, too
-						little: {inTwenty(below)}.
+						<strong>{inside(inTwenty(Math.max(0, 1 - above - below)))}</strong>
+						{outside(inTwenty(above), inTwenty(below))}
 					</>
 				)}
 			</p>
@@ -198,19 +175,16 @@ function VerdictLine({ verdict, fresh, doubted, now }: VerdictLineProps) {
 }
 
 function changeWords({ medianBefore, estimate }: TankNow): string {
-	if (medianBefore === null) return ".";
+	if (medianBefore === null) return "";
+	const words = tankWords();
 	const from = percent(medianBefore);
 	const to = percent(estimate.median);
-	return from === to ? `. It stays about ${to}.` : `. About ${from} became about ${to}.`;
+	return from === to ? words.stays(to) : words.became(from, to);
 }
 
 /** When a fill is felt: common practice, no measured number is public. */
 function Reaching({ unit }: { readonly unit: Parameters<typeof volume>[1] }) {
-	return (
-		<p>
-			The engine gets the new blend after the old fuel in the lines is burned, {volumeRange(...lineVolumeL, unit)} or
-			some {distanceRange(...lineDistanceKm, unit)}, and the tank has mixed, {mixingMinutes[0]} to {mixingMinutes[1]}{" "}
-			minutes of driving (common practice). Keep out of boost until then.
-		</p>
-	);
+	const volumes = volumeRange(...lineVolumeL, unit);
+	const distances = distanceRange(...lineDistanceKm, unit);
+	return <p>{tankWords().reaching(volumes, distances, mixingMinutes[0], mixingMinutes[1])}</p>;
 }

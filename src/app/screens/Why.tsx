@@ -7,6 +7,7 @@ import { percent, percentRange } from "../format";
 import { unitOf } from "../model";
 import { useAnswer } from "../useAnswer";
 import { reasonWords, remedyWords } from "../whyWords";
+import { whyWords } from "../words/why";
 import { DoubtCard } from "./why/DoubtCard";
 import { EvidenceCard } from "./why/EvidenceCard";
 import { OriginCard } from "./why/OriginCard";
@@ -16,15 +17,16 @@ import "./Why.css";
 /** Why the range is as wide as it is, where the fuel comes from, and what would help. */
 export function WhyScreen() {
 	const { model, state } = useAppState();
+	const words = whyWords();
 	const { car, account, now } = state;
 	const carId = car?.id ?? "";
 	const key = car && account ? JSON.stringify([car, account.count]) : null;
 	const { answer, failed } = useAnswer(key, async () => ({ key, why: await model.why(carId) }));
-	if (failed) return <p class="fault">The account could not be taken apart. Reload the app and try again.</p>;
+	if (failed) return <p class="fault">{words.failed}</p>;
 	if (!account || !answer) {
 		return (
 			<p class="soft" role="status">
-				Taking the account apart…
+				{words.reckoning}
 			</p>
 		);
 	}
@@ -32,10 +34,10 @@ export function WhyScreen() {
 	if (!why || !now) {
 		return (
 			<div class="card">
-				<h2>Nothing is known of this tank yet</h2>
-				<p>Record a fill, and its account is told here.</p>
+				<h2>{words.nothingTitle}</h2>
+				<p>{words.nothing}</p>
 				<a class="button main" href="#/fill">
-					Record a fill
+					{words.record}
 				</a>
 			</div>
 		);
@@ -55,21 +57,20 @@ interface ToldProps {
 function Told({ why, estimate, asked, carId }: ToldProps) {
 	const { state } = useAppState();
 	const unit = unitOf(state);
+	const words = whyWords();
 	const [first] = why.sources;
 	return (
 		<>
-			<section class="card" aria-label="Why this number">
-				<h2>
-					Why about {percent(estimate.median)}, 9 in 10: {percentRange(estimate.low, estimate.high)}
-				</h2>
+			<section class="card" aria-label={words.why}>
+				<h2>{words.title(percent(estimate.median), percentRange(estimate.low, estimate.high))}</h2>
 				<p>{reasonWords(why)}</p>
 			</section>
 			<DoubtCard why={why} />
-			<section class="card" aria-label="What would help most">
-				<h2>What would help most</h2>
+			<section class="card" aria-label={words.helpMost}>
+				<h2>{words.helpMost}</h2>
 				{first && <p>{remedyWords(first.source)}</p>}
 				<a class="button wide" href="#/measure">
-					Enter a measurement
+					{words.measure}
 				</a>
 				<MeasureFold />
 			</section>
@@ -85,7 +86,7 @@ function MeasureFold() {
 	const [open, setOpen] = useState(false);
 	return (
 		<details onToggle={(event) => setOpen(event.currentTarget.open)}>
-			<summary>What a measurement now is worth</summary>
+			<summary>{whyWords().measureNow}</summary>
 			{open && <TankAdvice />}
 		</details>
 	);

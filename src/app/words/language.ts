@@ -27,7 +27,12 @@ export function chooseLanguage(chosen: Language | null): void {
 
 const wished = globalThis.navigator?.languages ?? [];
 
-export const language: Language = chosenLanguage() ?? wished.map(tongueOf).find(isLanguage) ?? "en";
+/** The language that a choice comes to; null: the browser's. */
+export function languageFor(chosen: Language | null): Language {
+	return chosen ?? wished.map(tongueOf).find(isLanguage) ?? "en";
+}
+
+export const language: Language = languageFor(chosenLanguage());
 
 /** For numbers and dates: the driver's own where it is of that language (`de-AT`). */
 export const locale: string = wished.find((wish) => tongueOf(wish) === language) ?? language;

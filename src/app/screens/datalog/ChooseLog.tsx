@@ -1,5 +1,6 @@
 import { useId } from "preact/hooks";
 import { refusalWords, type Trouble } from "../../dataLogWords";
+import { dataLogWords } from "../../words/dataLog";
 import "../../components/BackupOpener.css";
 
 interface ChooseLogProps {
@@ -15,7 +16,7 @@ export function ChooseLog({ label, refusal = null, onChoose }: ChooseLogProps) {
 		<div class="stack opener">
 			{refusal && (
 				<p class="fault" id={`${id}-fault`} role="alert">
-					{refusalWords[refusal]} Nothing was changed.
+					{dataLogWords().refused(refusalWords(refusal))}
 				</p>
 			)}
 			<input

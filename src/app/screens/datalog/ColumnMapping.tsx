@@ -1,8 +1,9 @@
 import { useId, useState } from "preact/hooks";
 import type { OpenedLog } from "../../../datalog/openLog";
 import { type Column, type Columns, isOfUse, lacksOf, type Role, roles, unitsOf } from "../../../domain/datalog/role";
-import { lackWords, roleNames, unitNames } from "../../dataLogWords";
+import { unitName } from "../../dataLogWords";
 import { useTurns } from "../../useTurns";
+import { dataLogWords } from "../../words/dataLog";
 
 interface ColumnMappingProps {
 	readonly log: OpenedLog;
@@ -17,24 +18,23 @@ const longestSample = 30;
 
 /** What each column is, told once for every log with these headers. */
 export function ColumnMapping({ log, columns, onChange, onDone }: ColumnMappingProps) {
+	const { columns: words, roles: roleNames, lacks: lackNames } = dataLogWords();
 	const [taken, setTaken] = useState<string | null>(null);
 	function tell(at: number, column: Column | null): void {
 		const before = columns.findIndex((other, i) => i !== at && column !== null && other?.role === column.role);
 		onChange(columns.map((other, i) => (i === at ? column : i === before ? null : other)));
-		setTaken(column && before >= 0 ? `“${log.headers[before]}” is no longer read as ${roleNames[column.role]}.` : null);
+		setTaken(column && before >= 0 ? words.taken(log.headers[before], roleNames[column.role]) : null);
 	}
 	const turn = useTurns(Math.ceil(log.headers.length / columnsAtOnce));
 	const lacks = lacksOf(columns);
 	const useful = isOfUse(columns);
 	return (
-		<section class="stack" aria-label="What is in the columns?">
+		<section class="stack" aria-label={words.title}>
 			<div class="card">
-				<h2>What is in the columns?</h2>
-				<p>Tell it once: files with the same headers are then read the same way. What you do not know can stay out.</p>
+				<h2>{words.title}</h2>
+				<p>{words.once}</p>
 				<p role="status">
-					{lacks.length === 0
-						? "All that is needed is there."
-						: `For a fuel trim there is still missing: ${lacks.map((lack) => lackWords[lack]).join("; ")}.`}
+					{lacks.length === 0 ? words.complete : words.lacking(lacks.map((lack) => lackNames[lack]))}
 					{taken && ` ${taken}`}
 				</p>
 			</div>
@@ -50,11 +50,9 @@ export function ColumnMapping({ log, columns, onChange, onDone }: ColumnMappingP
 					</li>
 				))}
 			</ul>
-			{!useful && (
-				<p class="fault">Nothing can be read off the log yet: tell at least the columns that are missing above.</p>
-			)}
+			{!useful && <p class="fault">{words.useless}</p>}
 			<button type="button" class="button main" disabled={!useful} onClick={onDone}>
-				Read the log like this
+				{words.read}
 			</button>
 		</section>
 	);
@@ -69,6 +67,7 @@ interface MappedColumnProps {
 
 function MappedColumn({ header, sample, column, onTell }: MappedColumnProps) {
 	const id = useId();
+	const { columns: words, roles: roleNames } = dataLogWords();
 	const units = column ? unitsOf[column.role] : [];
 	return (
 		<>
@@ -76,7 +75,8 @@ function MappedColumn({ header, sample, column, onTell }: MappedColumnProps) {
 			<p class="small soft number">{sample}</p>
 			<div class="field">
 				<label for={`${id}-role`}>
-					It is<span class="hidden"> ({header})</span>
+					{words.itIs}
+					<span class="hidden"> ({header})</span>
 				</label>
 				<select
 					class="input"
@@ -84,7 +84,7 @@ function MappedColumn({ header, sample, column, onTell }: MappedColumnProps) {
 					value={column?.role ?? ""}
 					onChange={({ currentTarget: { value } }) => onTell(value === "" ? null : { role: value as Role, unit: null })}
 				>
-					<option value="">not needed</option>
+					<option value="">{words.notNeeded}</option>
 					{roles.map((role) => (
 						<option key={role} value={role}>
 							{roleNames[role]}
@@ -95,7 +95,8 @@ function MappedColumn({ header, sample, column, onTell }: MappedColumnProps) {
 			{column && units.length > 1 && (
 				<div class="field">
 					<label for={`${id}-unit`}>
-						In<span class="hidden"> ({header})</span>
+						{words.in}
+						<span class="hidden"> ({header})</span>
 					</label>
 					<select
 						class="input"
@@ -105,10 +106,10 @@ function MappedColumn({ header, sample, column, onTell }: MappedColumnProps) {
 							onTell({ ...column, unit: units.find((unit) => unit === value) ?? null })
 						}
 					>
-						<option value="">as the values suggest</option>
+						<option value="">{words.asSuggested}</option>
 						{units.map((unit) => (
 							<option key={unit} value={unit}>
-								{unitNames[unit]}
+								{unitName(unit)}
 							</option>
 						))}
 					</select>
@@ -122,5 +123,6 @@ function MappedColumn({ header, sample, column, onTell }: MappedColumnProps) {
 function sampleOf({ rows }: OpenedLog, at: number): string {
 	const values = new Set(rows.map((row) => (row[at] ?? "").trim()).filter((value) => value !== ""));
 	const shown = [...values].slice(0, 4).map((value) => value.slice(0, longestSample));
-	return shown.length === 0 ? "Empty at the beginning of the log." : `Such as ${shown.join(" · ")}`;
+	const { samples, noSample } = dataLogWords().columns;
+	return shown.length === 0 ? noSample : samples(shown);
 }

@@ -1,10 +1,13 @@
 import type { Finding } from "../../../domain/datalog/finding";
+import { Emphasised } from "../../components/Emphasised";
 import { Facts } from "../../components/Facts";
-import { agreementWords, durationWords } from "../../dataLogWords";
+import { durationWords } from "../../dataLogWords";
 import { exactPercent } from "../../format";
 import { signedPercent } from "../../shownByte";
+import { dataLogWords } from "../../words/dataLog";
+import { locale } from "../../words/language";
 
-const ratio = new Intl.NumberFormat(undefined, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+const ratio = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
 
 /** Leaner than commanded by more than this under load is worth a word of its own (common practice). */
 const lean = 0.03;
@@ -18,47 +21,30 @@ export function LoadCard({
 	readonly trim: number | null;
 }) {
 	const { found, corrected, agreement } = load;
+	const words = dataLogWords();
 	return (
-		<section class="card" aria-label="Lambda under load">
-			<h2>Lambda under load</h2>
+		<section class="card" aria-label={words.load}>
+			<h2>{words.load}</h2>
 			{found ? (
 				<>
 					<p class="lead">
-						<strong class="nowrap">{signedPercent(found.value)}</strong> against what is commanded, give or take{" "}
-						<span class="nowrap">{exactPercent(found.sd)}</span>
+						<Emphasised text={words.loadLead(signedPercent(found.value), exactPercent(found.sd))} />
 					</p>
-					{found.value > lean && (
-						<p class="fault">Leaner than commanded under load: stay out of boost until your tuner has seen this log.</p>
-					)}
+					{found.value > lean && <p class="fault">{words.leanUnderLoad}</p>}
 					<Facts
 						facts={[
-							{ term: "Pulls", is: `${found.pulls}, ${durationWords(found.seconds)} in all` },
-							{ term: "Commanded", is: `lambda ${ratio.format(found.commanded)}` },
-							...(trim === null ? [] : [{ term: "Steady trim", is: signedPercent(trim) }]),
-							...(found.longTrim === null
-								? []
-								: [{ term: "Long-term trim shown meanwhile", is: signedPercent(found.longTrim) }]),
+							{ term: words.pulls, is: words.pullsIn(found.pulls, durationWords(found.seconds)) },
+							{ term: words.commanded, is: words.lambda(ratio.format(found.commanded)) },
+							...(trim === null ? [] : [{ term: words.steadyTrim, is: signedPercent(trim) }]),
+							...(found.longTrim === null ? [] : [{ term: words.longTrim, is: signedPercent(found.longTrim) }]),
 						]}
 					/>
-					<p>{agreementWords[agreement]}</p>
+					<p>{words.agreements[agreement]}</p>
 				</>
-			) : corrected > 0 ? (
-				<p>
-					Under load the short-term trims were at work all the time: what they correct cannot be seen in lambda, and the
-					trims themselves are the reading.
-				</p>
 			) : (
-				<p>
-					Nothing here to read: it takes some seconds at high load, warm, with a commanded mixture that is clearly rich.
-					Only where it is safe and lawful, and your tuner agrees.
-				</p>
+				<p>{corrected > 0 ? words.allCorrected : words.noLoad}</p>
 			)}
-			{found !== null && corrected > 0 && (
-				<p class="small soft">
-					{corrected} more {corrected === 1 ? "pull was" : "pulls were"} left out: the short-term trims were at work
-					there.
-				</p>
-			)}
+			{found !== null && corrected > 0 && <p class="small soft">{words.corrected(corrected)}</p>}
 		</section>
 	);
 }

@@ -1,7 +1,9 @@
 import type { LogRead } from "../../../datalog/readLog";
 import { firstStepS } from "../../../domain/datalog/constants";
 import { Facts } from "../../components/Facts";
-import { durationWords, roleNames, rowsWords, skipWords, unitNames, wholeWords } from "../../dataLogWords";
+import { durationWords, rowsWords, unitName, wholeWords } from "../../dataLogWords";
+import { typedNumber } from "../../typedNumber";
+import { dataLogWords } from "../../words/dataLog";
 
 interface LogFactsProps {
 	readonly name: string;
@@ -16,45 +18,41 @@ export function LogFacts({ name, read, counts, onRemap }: LogFactsProps) {
 	const { finding, rows, skipped } = read;
 	const { seconds, stepS, recordings, columns } = finding;
 	const left = skipped.reduce((sum, { count }) => sum + count, 0);
+	const words = dataLogWords();
+	const { facts } = words;
 	return (
-		<section class="card" aria-label="The log">
-			<h2>The log</h2>
-			<p role="status">
-				“{name}” is read.{" "}
-				{counts ? "This log already counts: a reading of it is in the account." : "Nothing is saved yet."}
-			</p>
+		<section class="card" aria-label={words.log}>
+			<h2>{words.log}</h2>
+			<p role="status">{words.isRead(name, counts)}</p>
 			<Facts
 				facts={[
-					{ term: "Read", is: `${rowsWords(rows)}, averaged over ${stepWords(stepS)}` },
-					{ term: "Time", is: durationWords(seconds) + (recordings > 1 ? ` in ${recordings} recordings` : "") },
-					{ term: "Skipped", is: left === 0 ? "nothing" : rowsWords(left) },
+					{ term: facts.read, is: facts.averaged(rows, wholeWords(rows), stepWords(stepS)) },
+					{
+						term: facts.time,
+						is: recordings > 1 ? facts.recordings(durationWords(seconds), recordings) : durationWords(seconds),
+					},
+					{ term: facts.skipped, is: left === 0 ? facts.nothing : rowsWords(left) },
 				]}
 			/>
-			{stepS > firstStepS && (
-				<p class="small soft">
-					The log is so long that it was averaged over longer steps than the usual {stepWords(firstStepS)}.
-				</p>
-			)}
+			{stepS > firstStepS && <p class="small soft">{words.longSteps(stepWords(firstStepS))}</p>}
 			{left > 0 && (
 				<ul class="plainlist small">
 					{skipped.map(({ why, count, firstLine }) => (
-						<li key={why}>
-							{rowsWords(count)} {skipWords[why]}, the first in line {wholeWords(firstLine)}
-						</li>
+						<li key={why}>{words.skipped(count, wholeWords(count), words.skips[why], wholeWords(firstLine))}</li>
 					))}
 				</ul>
 			)}
 			<details>
-				<summary>How the columns were read</summary>
+				<summary>{words.howRead}</summary>
 				<div class="stack">
 					<Facts
 						facts={columns.map(({ role, unit, guessed }) => ({
-							term: roleNames[role],
-							is: unitNames[unit] + (guessed ? ", as the values suggest" : ""),
+							term: words.roles[role],
+							is: guessed ? words.guessed(unitName(unit)) : unitName(unit),
 						}))}
 					/>
 					<button type="button" class="button wide" onClick={onRemap}>
-						Tell what the columns are
+						{words.tellColumns}
 					</button>
 				</div>
 			</details>
@@ -63,5 +61,6 @@ export function LogFacts({ name, read, counts, onRemap }: LogFactsProps) {
 }
 
 function stepWords(seconds: number): string {
-	return seconds === 0.5 ? "half seconds" : seconds === 1 ? "seconds" : `${seconds}\u00a0s`;
+	const words = dataLogWords();
+	return seconds === 0.5 ? words.halfSeconds : seconds === 1 ? words.seconds : `${typedNumber(seconds)}\u00a0s`;
 }

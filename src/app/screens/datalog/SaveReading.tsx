@@ -11,6 +11,7 @@ import { unitOf } from "../../model";
 import { printRoute } from "../../route";
 import { signedPercent } from "../../shownByte";
 import { useSaveReading } from "../../useSaveReading";
+import { dataLogWords } from "../../words/dataLog";
 import { ReadingPreviewCard } from "../readings/ReadingPreviewCard";
 
 interface SaveReadingProps {
@@ -27,15 +28,11 @@ interface SaveReadingProps {
 	readonly onWhen: (at: string | null) => void;
 }
 
-const names: Readonly<Record<OfferKind, string>> = {
-	trim: "Fuel trim of steady driving",
-	load: "Lambda under load",
-	ethanol: "The car’s own report",
-};
-
 /** Which of the readings goes into the account, when it holds, what it would do; only a tap saves it. */
 export function SaveReading({ car, events, fingerprint, offers, chosen, onChoose, at, onWhen }: SaveReadingProps) {
 	const { state, model, now } = useAppState();
+	const words = dataLogWords();
+	const names: Readonly<Record<OfferKind, string>> = { trim: words.steady, load: words.load, ethanol: words.ethanol };
 	const save = useSaveReading(car.id);
 	const [opened] = useState(now());
 	const saved = useMemo(() => savedOf(events, fingerprint), [events, fingerprint]);
@@ -54,59 +51,42 @@ export function SaveReading({ car, events, fingerprint, offers, chosen, onChoose
 		return { ...reading, id, at: at ?? isoWithOffset(time) };
 	}
 	return (
-		<Form label="Save a reading" onSave={() => (savedAs ? null : save(event(now())))}>
-			<section class="card" aria-label="Take a reading into the account">
-				<h2>Take a reading into the account</h2>
+		<Form label={words.saveForm} onSave={() => (savedAs ? null : save(event(now())))}>
+			<section class="card" aria-label={words.take}>
+				<h2>{words.take}</h2>
 				{offers.length > 1 && (
 					<Choice
-						label="Which one?"
-						hint="They look at the same fuel in different ways, and are never averaged. One is enough."
+						label={words.which}
+						hint={words.whichHint}
 						options={offers.map((offer) => ({
 							value: offer.kind,
 							label: names[offer.kind],
-							more: `${amountOf(offer)}${saved.ids.has(offer.kind) ? ", saved" : ""}`,
+							more: saved.ids.has(offer.kind) ? words.savedOffer(amountOf(offer)) : amountOf(offer),
 						}))}
 						value={kind}
 						onChange={onChoose}
 					/>
 				)}
-				<p class="small">
-					When was it recorded? It counts for what was in the tank then: mend the time if it lies on the wrong side of a
-					fill.
-				</p>
+				<p class="small">{words.when}</p>
 				<WhenField value={at} now={now()} onChange={onWhen} />
 			</section>
 			{savedAs ? (
 				<section class="card">
-					<p role="status">
-						{earlier.has(kind)
-							? "This log already counts: it was saved before, and is not saved twice. To save it anew, take that entry back first."
-							: "It is in the account."}
-					</p>
+					<p role="status">{earlier.has(kind) ? words.savedBefore : words.savedNow}</p>
 					<a class="button wide" href={printRoute({ screen: "entry", id: savedAs })}>
-						To its entry
+						{words.toEntry}
 					</a>
 					<a class="button wide" href="#/tank">
-						To the tank
+						{words.toTank}
 					</a>
 				</section>
 			) : (
 				<>
 					<ReadingPreviewCard carId={car.id} event={event(opened)} unit={unitOf(state)} />
-					{others.length > 0 && (
-						<p class="fault">
-							Another reading of this log is in the account: saving this one too counts the same drive twice, and makes
-							the estimate look surer than it is.
-						</p>
-					)}
-					{saved.perhapsCorrected && (
-						<p class="fault">
-							A reading of this log was saved before and does not count any more. If it was corrected in the log, the
-							correction counts: saving this one too counts the same drive twice.
-						</p>
-					)}
+					{others.length > 0 && <p class="fault">{words.twice}</p>}
+					{saved.perhapsCorrected && <p class="fault">{words.perhapsCorrected}</p>}
 					<button type="submit" class="button main">
-						Save {amountOf({ kind, reading })}
+						{words.save(amountOf({ kind, reading }))}
 					</button>
 				</>
 			)}

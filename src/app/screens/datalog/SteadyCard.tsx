@@ -4,11 +4,14 @@ import type { TrimFound } from "../../../domain/datalog/trimReading";
 import { impliedContent, unevenBanks, usualTrimLimit } from "../../../domain/readings/trims";
 import type { Calibration } from "../../../domain/vehicle";
 import { useAppState } from "../../app";
+import { Emphasised } from "../../components/Emphasised";
 import { Facts } from "../../components/Facts";
-import { adviceWords, durationWords, reasonWords } from "../../dataLogWords";
+import { durationWords, reasonWords } from "../../dataLogWords";
 import { exactPercent, percent, points } from "../../format";
 import { unitOf } from "../../model";
 import { signedPercent } from "../../shownByte";
+import { dataLogWords } from "../../words/dataLog";
+import { figuresWords } from "../../words/figures";
 import { StretchTable } from "./StretchTable";
 import { TrimChart } from "./TrimChart";
 
@@ -22,23 +25,23 @@ interface SteadyCardProps {
 
 /** The fuel trim of steady driving: the picture, the value, and what it would mean by itself. */
 export function SteadyCard({ finding: { steady, columns }, calibration, drawn }: SteadyCardProps) {
+	const words = dataLogWords();
 	if (!steady) {
 		return (
-			<section class="card" aria-label="Fuel trim of steady driving">
-				<h2>Fuel trim of steady driving</h2>
-				<p>The log has no fuel trims, or not the short-term and the long-term one of the same bank.</p>
+			<section class="card" aria-label={words.steady}>
+				<h2>{words.steady}</h2>
+				<p>{words.noTrims}</p>
 			</section>
 		);
 	}
 	const { found, stretches, left } = steady;
 	const has = (role: string) => columns.some((column) => column.role === role);
 	return (
-		<section class="card" aria-label="Fuel trim of steady driving">
-			<h2>Fuel trim of steady driving</h2>
+		<section class="card" aria-label={words.steady}>
+			<h2>{words.steady}</h2>
 			{found ? (
 				<p class="lead">
-					<strong class="nowrap">{signedPercent(found.value)}</strong> fuel, give or take{" "}
-					<span class="nowrap">{exactPercent(found.sd)}</span>
+					<Emphasised text={words.trimLead(signedPercent(found.value), exactPercent(found.sd))} />
 				</p>
 			) : (
 				<Nothing left={left} />
@@ -46,14 +49,8 @@ export function SteadyCard({ finding: { steady, columns }, calibration, drawn }:
 			{drawn && <TrimChart steady={steady} />}
 			{found && <Found found={found} stretches={stretches.length} />}
 			{found && calibration && <Implied found={found} calibration={calibration} />}
-			{!has("coolant") && (
-				<p class="small">Coolant is not in the log: that the engine was warm is taken for granted. Was it?</p>
-			)}
-			{!has("speed") && !has("rpm") && (
-				<p class="small">
-					Neither vehicle nor engine speed is in the log: idle could not be told from driving, and its trims differ.
-				</p>
-			)}
+			{!has("coolant") && <p class="small">{words.noCoolant}</p>}
+			{!has("speed") && !has("rpm") && <p class="small">{words.noSpeed}</p>}
 			{found && <Doubt found={found} />}
 			{stretches.length > 0 && <StretchTable stretches={stretches} />}
 			<LeftOut left={left} />
@@ -64,56 +61,47 @@ export function SteadyCard({ finding: { steady, columns }, calibration, drawn }:
 function Nothing({ left }: { readonly left: Readonly<Record<Reason, number>> }) {
 	// What comes last in the order was nearest to a reading, if there was enough of it.
 	const nearest = [...reasons].reverse().find((reason) => left[reason] >= 10) ?? "tooShort";
-	return (
-		<p class="fault">
-			No stretch of this log is warm, in closed loop and steady for long enough. {adviceWords[nearest]}
-		</p>
-	);
+	const { nothingSteady, advice } = dataLogWords();
+	return <p class="fault">{nothingSteady(advice[nearest])}</p>;
 }
 
 function Found({ found, stretches }: { readonly found: TrimFound; readonly stretches: number }) {
+	const words = dataLogWords();
 	const { banksApart, seconds } = found;
+	const [one, other] = banksApart;
 	return (
 		<>
 			<Facts
 				facts={[
-					{
-						term: "Steady for",
-						is: `${durationWords(seconds)} in ${stretches} ${stretches === 1 ? "stretch" : "stretches"}`,
-					},
-					...(banksApart.length > 1 ? [{ term: "Bank 1 and 2", is: banksApart.map(signedPercent).join(" and ") }] : []),
+					{ term: words.steadyFor, is: words.inStretches(durationWords(seconds), stretches) },
+					...(banksApart.length > 1
+						? [{ term: words.bothBanks, is: words.and(signedPercent(one), signedPercent(other)) }]
+						: []),
 				]}
 			/>
-			{banksApart.length > 1 && Math.abs(banksApart[0] - banksApart[1]) > unevenBanks && (
-				<p class="fault">
-					The banks differ by {percent(Math.abs(banksApart[0] - banksApart[1]))}: fuel is the same for both, so this
-					points to a leak or a sensor (common practice). Find that first.
-				</p>
+			{banksApart.length > 1 && Math.abs(one - other) > unevenBanks && (
+				<p class="fault">{figuresWords().uneven(percent(Math.abs(one - other)))}</p>
 			)}
-			{Math.abs(found.value) >= usualTrimLimit - 0.01 && (
-				<p class="fault">
-					A trim this large is where most engine computers stop correcting: the truth may lie further out. Stay out of
-					boost, and let your tuner look.
-				</p>
-			)}
+			{Math.abs(found.value) >= usualTrimLimit - 0.01 && <p class="fault">{words.trimAtLimit}</p>}
 		</>
 	);
 }
 
 function Doubt({ found: { within, between, banks, banksApart, model } }: { readonly found: TrimFound }) {
+	const { sdFrom, sdParts, sdAdded } = dataLogWords();
 	return (
 		<details>
-			<summary>Where the give or take comes from</summary>
+			<summary>{sdFrom}</summary>
 			<div class="stack small">
 				<Facts
 					facts={[
-						{ term: "Fuel or car?", is: `${exactPercent(model)}: what a trim tells of the fuel at all` },
-						{ term: "Stretches", is: `${exactPercent(between)}: how far they lie apart` },
-						{ term: "Within them", is: exactPercent(within) },
-						...(banksApart.length > 1 ? [{ term: "Banks", is: `${exactPercent(banks)}: how far they lie apart` }] : []),
+						{ term: sdParts.model, is: sdParts.modelIs(exactPercent(model)) },
+						{ term: sdParts.between, is: sdParts.apart(exactPercent(between)) },
+						{ term: sdParts.within, is: exactPercent(within) },
+						...(banksApart.length > 1 ? [{ term: sdParts.banks, is: sdParts.apart(exactPercent(banks)) }] : []),
 					]}
 				/>
-				<p>All are standard uncertainties, added in squares.</p>
+				<p>{sdAdded}</p>
 			</div>
 		</details>
 	);
@@ -126,28 +114,25 @@ interface ImpliedProps {
 
 function Implied({ found, calibration }: ImpliedProps) {
 	const implied = impliedContent(found.value, found.sd, calibration.calibratedFor);
-	const on = `“${calibration.name}”, made for ${exactPercent(calibration.calibratedFor)}`;
-	return (
-		<p>
-			{implied.ok
-				? `On its own that would be ${percent(implied.value.content)} ethanol, give or take ${points(implied.value.sd)}\u00a0points, on ${on}.`
-				: `No blend explains that on ${on}: it lies ${implied.error} what any content would bring. Look for another cause.`}
-		</p>
-	);
+	const words = dataLogWords();
+	const { name } = calibration;
+	const madeFor = exactPercent(calibration.calibratedFor);
+	if (!implied.ok) return <p>{words.unexplained(implied.error, name, madeFor)}</p>;
+	const { content, sd } = implied.value;
+	return <p>{words.implied(percent(content), points(sd), name, madeFor)}</p>;
 }
 
 function LeftOut({ left }: { readonly left: Readonly<Record<Reason, number>> }) {
+	const { didNotCount, notCounted } = dataLogWords();
 	const unit = unitOf(useAppState().state);
 	const shown = reasons.filter((reason) => left[reason] >= 1);
 	if (shown.length === 0) return null;
 	return (
 		<details>
-			<summary>What did not count</summary>
+			<summary>{didNotCount}</summary>
 			<ul class="plainlist small">
 				{shown.map((reason) => (
-					<li key={reason}>
-						{durationWords(left[reason])}: {reasonWords(reason, unit)}
-					</li>
+					<li key={reason}>{notCounted(durationWords(left[reason]), reasonWords(reason, unit))}</li>
 				))}
 			</ul>
 		</details>

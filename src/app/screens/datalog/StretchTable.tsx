@@ -2,15 +2,17 @@ import type { Stretch } from "../../../domain/datalog/trimReading";
 import { NumbersTable } from "../../components/NumbersTable";
 import { clockWords, durationWords } from "../../dataLogWords";
 import { signedPercent } from "../../shownByte";
+import { dataLogWords } from "../../words/dataLog";
 
 /** The steady stretches in numbers, the longest first. */
 export function StretchTable({ stretches }: { readonly stretches: readonly Stretch[] }) {
-	const banks = stretches[0].banks.length > 1 ? ["Bank 1", "Bank 2"] : [];
+	const words = dataLogWords();
+	const banks = stretches[0].banks.length > 1 ? words.banks : [];
 	return (
 		<NumbersTable
-			summary="The steady stretches in numbers"
-			caption="The longest stretches first"
-			heads={["From", "Length", "Trim", ...banks]}
+			summary={words.table}
+			caption={words.tableCaption}
+			heads={[...words.heads, ...banks]}
 			rows={[...stretches].sort((a, b) => b.toS - b.fromS - (a.toS - a.fromS))}
 			row={({ fromS, toS, trim, banks: each }) => (
 				<tr key={fromS}>

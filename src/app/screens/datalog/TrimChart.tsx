@@ -5,12 +5,14 @@ import { contentTicks, scale } from "../../components/chartScale";
 import { durationWords } from "../../dataLogWords";
 import { signedPercent } from "../../shownByte";
 import { useMeasures } from "../../useMeasures";
+import { dataLogWords } from "../../words/dataLog";
 import { timeMarks, trimAxis } from "./trimAxis";
 import { bandOf, barsOf, lineOf, mergedSpans } from "./trimPaths";
 import "./TrimChart.css";
 
 /** The trims over the log, with the stretches that count. */
 export function TrimChart({ steady }: { readonly steady: NonNullable<Finding["steady"]> }) {
+	const { chart } = dataLogWords();
 	const figure = useRef<HTMLElement>(null);
 	const { width, text } = useMeasures(figure);
 	const { plot, stretches, found } = steady;
@@ -48,20 +50,20 @@ export function TrimChart({ steady }: { readonly steady: NonNullable<Finding["st
 				))}
 			</svg>
 			<ul class="keys small">
-				<ChartKey label="trims, mean">
+				<ChartKey label={chart.mean}>
 					<path class="mean" d="M0 12H28" />
 				</ChartKey>
-				<ChartKey label="from least to most">
+				<ChartKey label={chart.band}>
 					<path class="band" d="M0 4H28V20H0Z" />
 				</ChartKey>
 				{spans.length > 0 && (
-					<ChartKey label="steady: it counts">
+					<ChartKey label={chart.steady}>
 						<rect class="stretch" width={28} y={8} height={16} />
 						<rect class="bar" width={28} y={2} height={6} />
 					</ChartKey>
 				)}
 				{found && (
-					<ChartKey label="their median">
+					<ChartKey label={chart.median}>
 						<path class="found" d="M0 12H28" />
 					</ChartKey>
 				)}
@@ -79,9 +81,10 @@ function labelPlace(at: number, half: number, width: number) {
 function summaryOf({ plot, stretches, found }: NonNullable<Finding["steady"]>): string {
 	const least = plot.low.reduce((a, b) => (b < a ? b : a), Infinity);
 	const most = plot.high.reduce((a, b) => (b > a ? b : a), -Infinity);
-	const range = most >= least ? ` They went from ${signedPercent(least)} to ${signedPercent(most)}.` : "";
+	const { chart } = dataLogWords();
+	const range = most >= least ? [chart.range(signedPercent(least), signedPercent(most))] : [];
 	const counted = found
-		? ` Steady for ${durationWords(found.seconds)} in ${stretches.length} ${stretches.length === 1 ? "stretch" : "stretches"}, median there ${signedPercent(found.value)}.`
-		: " Nowhere steady.";
-	return `Fuel trims over ${durationWords(plot.seconds)}.${range}${counted}`;
+		? chart.counted(durationWords(found.seconds), stretches.length, signedPercent(found.value))
+		: chart.nowhere;
+	return [chart.over(durationWords(plot.seconds)), ...range, counted].join(" ");
 }

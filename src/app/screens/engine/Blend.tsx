@@ -1,7 +1,10 @@
 import { useId, useMemo, useState } from "preact/hooks";
 import type { Estimate } from "../../../domain/estimator/estimate";
 import type { Calibration, Car } from "../../../domain/vehicle";
+import { emphasised } from "../../emphasis";
 import { exactPercent, percent, percentRange } from "../../format";
+import { typedNumber } from "../../typedNumber";
+import { engineWords } from "../../words/engine";
 import { propertyGroups } from "./blendProperty";
 import { PropertyList } from "./PropertyList";
 import "../../components/slider.css";
@@ -23,29 +26,22 @@ export function Blend({ car, tank, calibration, onFuelSystem }: BlendProps) {
 	const calibratedFor = calibration?.calibratedFor ?? null;
 	const { commandedLambda, trimAuthority } = car.fuelSystem ?? {};
 	const groups = useMemo(() => propertyGroups(calibratedFor, commandedLambda ?? 1), [calibratedFor, commandedLambda]);
+	const words = engineWords();
 	const notes = {
-		lambda: commandedLambda
-			? `At full load it commands ${commandedLambda}, the fuel-system card says.`
-			: "Here for a calibration that commands 1; the fuel-system card takes what it commands at full load.",
-		trim: trimAuthority ? `The fuel-system card gives them ${exactPercent(trimAuthority)}.` : "",
+		lambda: commandedLambda ? words.commands(typedNumber(commandedLambda)) : words.commandsOne,
+		trim: trimAuthority ? words.trimsReach(exactPercent(trimAuthority)) : "",
 	};
 	return (
 		<div class="blend">
-			<section class="card" aria-label="What the blend does to the engine">
-				<h2>What the blend does to the engine</h2>
-				<p>{tankWords(tank)}</p>
+			<section class="card" aria-label={words.title}>
+				<h2>{words.title}</h2>
+				<p>{tank ? words.tank(percent(tank.median), percentRange(tank.low, tank.high)) : words.tankUnknown}</p>
 				<p>
-					{calibration
-						? `“${calibration.name}” is made for ${exactPercent(calibration.calibratedFor)}.`
-						: "No calibration is entered, so nothing can be held against one."}
+					{calibration ? words.madeFor(calibration.name, exactPercent(calibration.calibratedFor)) : words.noCalibration}
 				</p>
-				<p class="small soft">
-					Every curve runs from no ethanol to pure ethanol.{" "}
-					{tank ? "The upright band is the tank’s range, nine times in ten. " : ""}
-					Shaded along a curve: other gasolines than the usual one that the numbers are for.
-				</p>
+				<p class="small soft">{words.curves(tank !== null)}</p>
 				<button type="button" class="button wide" onClick={onFuelSystem}>
-					To the fuel system and its limits
+					{words.toFuelSystem}
 				</button>
 			</section>
 			{groups.map((group, i) => (
@@ -64,12 +60,6 @@ export function Blend({ car, tank, calibration, onFuelSystem }: BlendProps) {
 	);
 }
 
-function tankWords(tank: Estimate | null): string {
-	return tank
-		? `The tank holds about ${percent(tank.median)} ethanol, nine times in ten ${percentRange(tank.low, tank.high)}.`
-		: "Nothing is known of this tank yet.";
-}
-
 interface ChosenProps {
 	readonly chosen: number;
 	readonly onChange: (content: number) => void;
@@ -78,10 +68,13 @@ interface ChosenProps {
 /** Stays in sight, within a thumb's reach, while the properties scroll by. */
 function ChosenContent({ chosen, onChange }: ChosenProps) {
 	const id = useId();
+	const [before, content, after] = emphasised(engineWords().compare(percent(chosen)));
 	return (
 		<div class="card chosen">
 			<label for={id}>
-				Compare with <output class="number">{percent(chosen)}</output> ethanol
+				{before}
+				<output class="number">{content}</output>
+				{after}
 			</label>
 			<input
 				id={id}

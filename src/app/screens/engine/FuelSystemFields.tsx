@@ -16,6 +16,8 @@ import {
 } from "../../fuelSystemForm";
 import { unitKinds, unitsOfKind } from "../../fuelSystemUnits";
 import { fieldHint, fieldLabel, unitLabel } from "../../fuelSystemWords";
+import type { Words } from "../../words/en/fuelSystem";
+import { fuelSystemWords } from "../../words/fuelSystem";
 
 interface FuelSystemFieldsProps {
 	readonly form: FuelSystemForm;
@@ -26,18 +28,19 @@ interface FuelSystemFieldsProps {
 	readonly onSave: () => Promise<boolean>;
 }
 
-const parts: readonly { readonly name: string; readonly fields: readonly FieldName[] }[] = [
+const parts: readonly { readonly name: keyof Words["parts"]; readonly fields: readonly FieldName[] }[] = [
 	{
-		name: "Injectors",
+		name: "injectors",
 		fields: ["injectorFlowCcPerMin", "injectorRatedKPa", "injectorFullLoadKPa", "injectorCount", "dutyLimit"],
 	},
-	{ name: "Fuel pump", fields: ["pumpFlowLPerH"] },
-	{ name: "What the engine wants", fields: ["powerKW", "consumptionGPerKWh"] },
-	{ name: "Trims and lambda", fields: ["trimAuthority", "commandedLambda", "leanestLambda"] },
+	{ name: "pump", fields: ["pumpFlowLPerH"] },
+	{ name: "engine", fields: ["powerKW", "consumptionGPerKWh"] },
+	{ name: "lambda", fields: ["trimAuthority", "commandedLambda", "leanestLambda"] },
 ];
 
 /** The card to fill in, as far as one can. */
 export function FuelSystemFields({ form, stored, faults, onChange, onSave }: FuelSystemFieldsProps) {
+	const words = fuelSystemWords();
 	const entered = countEntered(form);
 	const [open] = useState(entered === 0 || !isAsStored(form, stored));
 	const [refused, setRefused] = useState(false);
@@ -53,33 +56,30 @@ export function FuelSystemFields({ form, stored, faults, onChange, onSave }: Fue
 	return (
 		<details class="card" open={open}>
 			<summary>
-				<h2>Fuel-system card: {entered === 0 ? "empty" : `${entered} of ${fieldNames.length} entered`}</h2>
+				<h2>{words.titleWith(entered, fieldNames.length)}</h2>
 			</summary>
-			<Form label="Fuel-system card" onSave={save}>
-				<p class="small">Leave empty whatever you don’t know: every number that is there helps.</p>
+			<Form label={words.title} onSave={save}>
+				<p class="small">{words.leaveEmpty}</p>
 				{parts.map(({ name, fields }) => (
 					<fieldset class="part" key={name}>
-						<legend>{name}</legend>
+						<legend>{words.parts[name]}</legend>
 						{fields.map(field)}
 					</fieldset>
 				))}
-				<Fold
-					summary="How sure these numbers are"
-					wrong={fieldNames.some((name) => isSpread(name) && shown[name] !== undefined)}
-				>
+				<Fold summary={words.spreads} wrong={fieldNames.some((name) => isSpread(name) && shown[name] !== undefined)}>
 					<fieldset class="part">
-						<legend class="hidden">How sure these numbers are</legend>
-						<p class="small">Standard uncertainties, relative: two times in three the true value lies within them.</p>
+						<legend class="hidden">{words.spreads}</legend>
+						<p class="small">{words.spreadsMeant}</p>
 						{fieldNames.filter(isSpread).map(field)}
 					</fieldset>
 				</Fold>
 				{refused && wrong && (
 					<p class="fault" role="alert">
-						Something above needs mending; nothing is saved yet.
+						{words.mend}
 					</p>
 				)}
 				<button type="submit" class="button main">
-					Save the card
+					{words.save}
 				</button>
 			</Form>
 		</details>

@@ -12,6 +12,7 @@ import {
 import { type ChosenUnits, readUnits } from "../../fuelSystemUnits";
 import { useAnswer } from "../../useAnswer";
 import { useDraft } from "../../useDraft";
+import { fuelSystemWords } from "../../words/fuelSystem";
 import { FuelSystemFields } from "./FuelSystemFields";
 import { Limits } from "./Limits";
 import "./fuelSystem.css";
@@ -31,11 +32,12 @@ export function FuelSystemPart(props: FuelSystemPartProps) {
 	const { answer: units } = useAnswer("units", async () =>
 		readUnits(await model.preference(unitsKey), globalThis.navigator?.language),
 	);
-	return units ? <Typed {...props} units={units} /> : <p class="soft late">Opening the form…</p>;
+	return units ? <Typed {...props} units={units} /> : <p class="soft late">{fuelSystemWords().openingForm}</p>;
 }
 
 function Typed({ car, tank, calibration, units }: FuelSystemPartProps & { readonly units: ChosenUnits }) {
 	const { model, toasts } = useApp();
+	const words = fuelSystemWords();
 	const stored = car.fuelSystem ?? {};
 	const key = `${car.id}/fuelSystem`;
 	const { draft, change } = useDraft<FuelSystemForm>(
@@ -45,7 +47,7 @@ function Typed({ car, tank, calibration, units }: FuelSystemPartProps & { readon
 	);
 	// The fields stay live while the card is being saved.
 	const latest = useRef<FuelSystemForm | null>(null);
-	if (!draft) return <p class="soft late">Opening the form…</p>;
+	if (!draft) return <p class="soft late">{fuelSystemWords().openingForm}</p>;
 	const read = readFuelSystem(draft, stored);
 
 	async function save(form: FuelSystemForm): Promise<boolean> {
@@ -57,7 +59,7 @@ function Typed({ car, tank, calibration, units }: FuelSystemPartProps & { readon
 		if (done) {
 			await model.savePreference(unitsKey, form.units);
 			if (latest.current === form) await model.dropDraft(key);
-			toasts.show("The fuel-system card is saved.");
+			toasts.show(fuelSystemWords().saved);
 		}
 		return done === true;
 	}
@@ -77,9 +79,9 @@ function Typed({ car, tank, calibration, units }: FuelSystemPartProps & { readon
 			{read.ok ? (
 				<Limits car={car} system={read.value} tank={tank} calibration={calibration} />
 			) : (
-				<section class="card" aria-label="Limits of the fuel system">
-					<h2>Limits of the fuel system</h2>
-					<p>A number on the card can’t be used as it stands, so no limit is reckoned.</p>
+				<section class="card" aria-label={words.limits}>
+					<h2>{words.limits}</h2>
+					<p>{words.unusable}</p>
 				</section>
 			)}
 		</>

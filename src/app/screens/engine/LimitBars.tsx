@@ -5,7 +5,8 @@ import type { FuelSystemLimits } from "../../../domain/engine/limits";
 import type { Estimate } from "../../../domain/estimator/estimate";
 import { flooredEdge } from "../../calibrationDraft";
 import { exactPercent, percent, percentRange } from "../../format";
-import { limitNames, limitWords, missingWords } from "../../fuelSystemWords";
+import { limitWords, missingWords } from "../../fuelSystemWords";
+import { fuelSystemWords } from "../../words/fuelSystem";
 
 const kinds: readonly LimitKind[] = ["injectors", "pump", "trim", "lambda"];
 
@@ -20,6 +21,7 @@ interface LimitBarsProps {
 
 /** Each limit with its spread on one scale from 0 to 100 %, and above them the tank. */
 export function LimitBars({ found: { limits, leanEdge }, system, calibrated, tank, upper }: LimitBarsProps) {
+	const texts = fuelSystemWords();
 	const edge = leanEdge && flooredEdge(leanEdge.content);
 	return (
 		<div class="limits">
@@ -27,7 +29,7 @@ export function LimitBars({ found: { limits, leanEdge }, system, calibrated, tan
 				{tank && (
 					<li>
 						<p>
-							<strong>Tank now:</strong> about {percent(tank.median)}{" "}
+							<strong>{texts.tank}:</strong> {texts.about(percent(tank.median))}{" "}
 							<span class="nowrap">({percentRange(tank.low, tank.high)})</span>
 						</p>
 						<Bar {...tank} edge={edge} upper={upper} kind="tank" />
@@ -39,9 +41,9 @@ export function LimitBars({ found: { limits, leanEdge }, system, calibrated, tan
 					return (
 						<li key={kind}>
 							<p>
-								<strong>{limitNames[kind]}:</strong> {words.is}{" "}
+								<strong>{texts.kinds[kind]}:</strong> {words.is}{" "}
 								{words.range && <span class="nowrap">({words.range})</span>}
-								{leanEdge?.binding === kind && <strong class="binds">Binds</strong>}
+								{leanEdge?.binding === kind && <strong class="binds">{texts.binds}</strong>}
 							</p>
 							{limit && <Bar {...limit} edge={edge} upper={upper} kind="limit" />}
 						</li>
@@ -59,14 +61,14 @@ export function LimitBars({ found: { limits, leanEdge }, system, calibrated, tan
 						<rect class="span" x={0} y={6} width={100} height={18} />
 						<line class="middle" x1={50} x2={50} y1={3} y2={27} />
 					</BarSign>
-					nine times in ten, and the middle
+					{texts.keys.span}
 				</li>
 				{edge !== null && (
 					<li>
 						<BarSign>
 							<line class="edge" x1={50} x2={50} y1={0} y2={30} />
 						</BarSign>
-						lean edge, {exactPercent(edge)}
+						{texts.keys.edge(exactPercent(edge))}
 					</li>
 				)}
 				{upper !== null && (
@@ -74,7 +76,7 @@ export function LimitBars({ found: { limits, leanEdge }, system, calibrated, tan
 						<BarSign>
 							<path class="upper" d={bracket(50, 12)} />
 						</BarSign>
-						end of the window, {exactPercent(upper)}
+						{texts.keys.window(exactPercent(upper))}
 					</li>
 				)}
 			</ul>

@@ -6,15 +6,8 @@ import type { Calibration, Car } from "../../../domain/vehicle";
 import { budgetsOf } from "../../../domain/warnings";
 import { flooredEdge } from "../../calibrationDraft";
 import { percentRange } from "../../format";
-import {
-	againstWindow,
-	bindingWords,
-	cautionWords,
-	compareTenths,
-	edgeTitle,
-	edgeWords,
-	shortOfCalibration,
-} from "../../fuelSystemWords";
+import { againstWindow, compareTenths, edgeTitle, edgeWords } from "../../fuelSystemWords";
+import { fuelSystemWords } from "../../words/fuelSystem";
 import { LimitBars } from "./LimitBars";
 import { ProposeEdge } from "./ProposeEdge";
 
@@ -28,6 +21,7 @@ interface LimitsProps {
 
 /** How much ethanol the fuel system is good for, which part gives out first, and the edge that follows. */
 export function Limits({ car, system, tank, calibration }: LimitsProps) {
+	const words = fuelSystemWords();
 	const calibratedFor = calibration?.calibratedFor ?? null;
 	const { lean } = budgetsOf(calibration);
 	const found = useMemo(() => limitsOf(system, calibratedFor, lean), [JSON.stringify(system), calibratedFor, lean]);
@@ -35,19 +29,19 @@ export function Limits({ car, system, tank, calibration }: LimitsProps) {
 	const { leanEdge, limits } = found;
 	const known = Object.values(limits).some((limit) => limit !== null);
 	return (
-		<section class="card" aria-label="Limits of the fuel system">
-			<h2>Limits of the fuel system</h2>
+		<section class="card" aria-label={words.limits}>
+			<h2>{words.limits}</h2>
 			{known ? (
 				<LimitBars found={found} system={system} calibrated={calibration !== null} tank={tank} upper={upper} />
 			) : (
-				<p>Too little is known for any limit: fill in the card above as far as you can.</p>
+				<p>{words.tooLittle}</p>
 			)}
-			{known && !leanEdge && <p>Nothing that is known here sets a limit below pure ethanol.</p>}
+			{known && !leanEdge && <p>{words.none}</p>}
 			{leanEdge && <Edge car={car} edge={leanEdge} tank={tank} calibration={calibration} upper={upper} />}
-			<h3>Mind</h3>
+			<h3>{words.mind}</h3>
 			<ul class="cautions">
 				{found.cautions.map((caution) => (
-					<li key={caution}>{cautionWords(caution)}</li>
+					<li key={caution}>{words.cautions[caution]}</li>
 				))}
 			</ul>
 		</section>
@@ -63,6 +57,7 @@ interface EdgeProps {
 }
 
 function Edge({ car, edge, tank, calibration, upper }: EdgeProps) {
+	const words = fuelSystemWords();
 	const content = flooredEdge(edge.content);
 	const adopted = upper !== null && compareTenths(content, upper) === 0;
 	const short =
@@ -73,18 +68,15 @@ function Edge({ car, edge, tank, calibration, upper }: EdgeProps) {
 				<strong>{edgeTitle(content)}</strong>
 			</p>
 			<p>
-				{bindingWords[edge.binding]} {edgeWords(edge)}
+				{words.binding[edge.binding]} {edgeWords(edge)}
 			</p>
 			{tank && tank.high > content && !short && (
-				<p class="fault">
-					The tank’s range, {percentRange(tank.low, tank.high)}, reaches past it: stay out of boost until a test or the
-					next fill has settled it.
-				</p>
+				<p class="fault">{words.reachesPast(percentRange(tank.low, tank.high))}</p>
 			)}
 			{short ? (
 				<>
-					<p class="fault">{shortOfCalibration.fault}</p>
-					<p>{shortOfCalibration.why}</p>
+					<p class="fault">{words.shortFault}</p>
+					<p>{words.shortWhy}</p>
 				</>
 			) : (
 				<>

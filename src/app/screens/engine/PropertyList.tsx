@@ -1,8 +1,9 @@
 import { useState } from "preact/hooks";
 import type { Estimate } from "../../../domain/estimator/estimate";
 import { type Fraction, fraction } from "../../../domain/quantity";
-import { groupNames, propertyRange, propertyTitle, propertyValue, propertyWords } from "../../engineWords";
+import { hasSign, propertyRange, propertyTitle, propertyValue } from "../../engineWords";
 import { exactPercent, percent } from "../../format";
+import { engineWords } from "../../words/engine";
 import { type BlendProperty, type PropertyGroup, spanOf } from "./blendProperty";
 import { PropertyCurve, type SpotKind, SpotSign } from "./PropertyCurve";
 
@@ -27,7 +28,7 @@ export function PropertyList({ group, first, notes, ...compared }: PropertyListP
 	return (
 		<details class="card" open={first} onToggle={(event) => setDrawn(event.currentTarget.open)}>
 			<summary>
-				<h2>{groupNames[group.id]}</h2>
+				<h2>{engineWords().groups[group.id]}</h2>
 			</summary>
 			{drawn && (
 				<ul class="properties">
@@ -47,39 +48,40 @@ interface PropertyProps extends Compared {
 
 function Property({ property, note, tank, calibratedFor, chosen }: PropertyProps) {
 	const { id, of } = property;
-	const { name, unit, sign, means, source } = propertyWords[id];
+	const words = engineWords();
+	const { name, unit, means, source } = words.properties[id];
 	const range = tank && propertyRange(id, ...spanOf(property, tank.low, tank.high));
 	return (
 		<li aria-label={propertyTitle(id)}>
 			<h3>
 				{name}
-				{unit !== null && <span class="unit">, {unit}</span>}
+				{unit !== "" && <span class="unit">, {unit}</span>}
 			</h3>
 			<dl class="compared">
 				{tank && (
 					<Value
 						kind="tank"
-						term="Tank now"
+						term={words.tankNow}
 						is={propertyValue(id, of(tank.median))}
 						range={range}
-						breaks={sign === "%"}
+						breaks={hasSign(id)}
 					/>
 				)}
 				{calibratedFor !== null && (
 					<Value
 						kind="calibrated"
-						term={`Made for ${exactPercent(calibratedFor)}`}
+						term={words.valueMadeFor(exactPercent(calibratedFor))}
 						is={propertyValue(id, of(calibratedFor))}
 					/>
 				)}
-				<Value kind="chosen" term={`At ${percent(chosen)}`} is={propertyValue(id, of(fraction(chosen)))} />
+				<Value kind="chosen" term={words.valueAt(percent(chosen))} is={propertyValue(id, of(fraction(chosen)))} />
 			</dl>
 			<PropertyCurve property={property} tank={tank} calibratedFor={calibratedFor} chosen={chosen} />
 			<p class="small">
 				{means} {note}
 			</p>
 			<details class="small source">
-				<summary>Where it comes from</summary>
+				<summary>{words.source}</summary>
 				<p>{source}</p>
 			</details>
 		</li>

@@ -9,6 +9,7 @@ import {
 } from "../../calibrationDraft";
 import { exactPercent } from "../../format";
 import { printRoute } from "../../route";
+import { fuelSystemWords } from "../../words/fuelSystem";
 
 interface ProposeEdgeProps {
 	readonly car: Car;
@@ -20,6 +21,7 @@ interface ProposeEdgeProps {
 
 /** Leads to the calibration's form with the edge in it. Nothing is saved but the half-typed form. */
 export function ProposeEdge({ car, calibration, content }: ProposeEdgeProps) {
+	const words = fuelSystemWords();
 	const { model } = useApp();
 	const [asking, setAsking] = useState(false);
 	const key = calibrationDraftKey(car.id);
@@ -38,16 +40,13 @@ export function ProposeEdge({ car, calibration, content }: ProposeEdgeProps) {
 		<>
 			{asking && (
 				<p class="fault" role="alert">
-					Another calibration is half-typed, and its form would be emptied. Save it first, or go on without it.
+					{words.halfTyped}
 				</p>
 			)}
 			<button type="button" class="button wide" onClick={() => propose(asking)}>
-				{asking ? "Go on without the half-typed one" : `Use ${exactPercent(content)} as the window’s upper edge`}
+				{asking ? words.goOn : words.useEdge(exactPercent(content))}
 			</button>
-			<p class="small soft">
-				It opens the calibration with this number in its form. Nothing changes before it is saved there, and your tuner
-				decides.
-			</p>
+			<p class="small soft">{words.opens}</p>
 		</>
 	);
 }

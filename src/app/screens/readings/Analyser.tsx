@@ -1,5 +1,6 @@
 import { mixingMinutes } from "../../../domain/delay";
 import { NumberField } from "../../components/TextField";
+import { analyserWords } from "../../words/analyser";
 import { type AnalyserForm, emptyAnalyser, readAnalyser } from "./analyserForm";
 import { ReadingForm } from "./ReadingForm";
 import { SdField } from "./SdField";
@@ -8,20 +9,14 @@ const remember = ({ sd }: AnalyserForm) => ({ analyser: sd });
 
 /** An ethanol analyser, or the gauge of a sensor in the fuel line. */
 export function AnalyserScreen() {
+	const { title, about, steps, cautions, shows, why } = analyserWords();
 	return (
 		<ReadingForm
 			kind="analyser"
-			title="Ethanol analyser or sensor gauge"
-			about="It measures how well the fuel conducts and stores charge. Water or methanol in it shifts the reading."
-			steps={[
-				`After a fill drive ${mixingMinutes.join(" to ")}\u00a0minutes, so that the tank is mixed and the lines hold its fuel.`,
-				"Do as its maker says; warming up and rinsing come before the reading.",
-				"Wait until the figure stands still.",
-			]}
-			cautions={[
-				"Fuel in the lines is under pressure: taking it from there is a workshop’s job, unless the car’s maker gives a procedure.",
-				"Fuel vapour burns and is harmful: work outdoors, with gloves and goggles, and with nothing hot or sparking near.",
-			]}
+			title={title}
+			about={about}
+			steps={steps(...mixingMinutes)}
+			cautions={cautions}
 			empty={emptyAnalyser}
 			read={readAnalyser}
 			remember={remember}
@@ -29,17 +24,12 @@ export function AnalyserScreen() {
 			{({ form, faults, change }) => (
 				<>
 					<NumberField
-						label="It shows, % ethanol"
+						label={shows}
 						value={form.percent}
 						fault={faults.percent}
 						onInput={(percent) => change({ percent })}
 					/>
-					<SdField
-						value={form.sd}
-						fault={faults.sd}
-						onInput={(sd) => change({ sd })}
-						why="2.5 is common practice; if its maker states an accuracy, type that."
-					/>
+					<SdField value={form.sd} fault={faults.sd} onInput={(sd) => change({ sd })} why={why} />
 				</>
 			)}
 		</ReadingForm>

@@ -1,6 +1,7 @@
 import { GaugeField } from "../../components/GaugeField";
 import { OdometerField } from "../../components/OdometerField";
 import { lastOdometer } from "../../fillChoices";
+import { gaugeLookWords } from "../../words/gaugeLook";
 import { emptyGauge, type GaugeForm, readGauge } from "./gaugeForm";
 import { type Fields, ReadingForm } from "./ReadingForm";
 
@@ -8,12 +9,13 @@ const remember = () => ({});
 
 /** A look at the gauge without a fill. */
 export function GaugeScreen() {
+	const { title, about, steps } = gaugeLookWords();
 	return (
 		<ReadingForm
 			kind="gauge"
-			title="A look at the gauge"
-			about="Burning fuel does not change the blend. But what is left in the tank decides how far the next fill moves it."
-			steps={["Stand on level ground, ignition on.", "Wait until the needle stands still."]}
+			title={title}
+			about={about}
+			steps={steps}
 			cautions={[]}
 			empty={emptyGauge}
 			read={readGauge}
@@ -25,14 +27,10 @@ export function GaugeScreen() {
 }
 
 function GaugeFields({ form, faults, change, context }: Fields<GaugeForm>) {
+	const { gauge, unknown } = gaugeLookWords();
 	return (
 		<>
-			<GaugeField
-				label="Fuel gauge"
-				unknown="Not looked yet"
-				value={form.gauge}
-				onChange={(gauge) => change({ gauge })}
-			/>
+			<GaugeField label={gauge} unknown={unknown} value={form.gauge} onChange={(gauge) => change({ gauge })} />
 			{faults.gauge && (
 				<p class="fault" role="alert" tabIndex={-1}>
 					{faults.gauge}

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { readingsWords } from "../../words/readings";
 
 interface HowToProps {
 	readonly title: string;
@@ -12,13 +13,14 @@ interface HowToProps {
 
 /** How one measures, in steps, and what to mind. */
 export function HowTo({ title, about, steps, cautions, known }: HowToProps) {
+	const words = readingsWords();
 	const [open] = useState(!known);
 	return (
 		<section class="card" aria-label={title}>
 			<h2>{title}</h2>
 			<p>{about}</p>
 			<details open={open}>
-				<summary>How to do it</summary>
+				<summary>{words.howTo}</summary>
 				<ol class="steps">
 					{steps.map((step) => (
 						<li key={step}>{step}</li>
@@ -27,7 +29,7 @@ export function HowTo({ title, about, steps, cautions, known }: HowToProps) {
 			</details>
 			{cautions.length > 0 && (
 				<>
-					<h3>Cautions</h3>
+					<h3>{words.cautions}</h3>
 					<ul class="steps">
 						{cautions.map((caution) => (
 							<li key={caution}>{caution}</li>

@@ -20,6 +20,7 @@ import {
 } from "../../readingDraft";
 import { useDraft } from "../../useDraft";
 import { useSaveReading } from "../../useSaveReading";
+import { readingsWords } from "../../words/readings";
 import { HowTo } from "./HowTo";
 import { ReadingPreviewCard } from "./ReadingPreviewCard";
 import "../Entry.css";
@@ -51,7 +52,7 @@ interface ReadingFormProps<FormOf> {
 /** A way of measuring: how it is done, its fields, what the result would do, and saving it. */
 export function ReadingForm<FormOf extends object>(props: ReadingFormProps<FormOf>) {
 	const { car, events } = useAppState().state;
-	if (!car || !events) return <p class="soft late">Opening the log…</p>;
+	if (!car || !events) return <p class="soft late">{readingsWords().openingLog}</p>;
 	return <FormForCar {...props} car={car} events={events} />;
 }
 
@@ -63,6 +64,7 @@ interface FormForCarProps<FormOf> extends ReadingFormProps<FormOf> {
 function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 	const { kind, title, about, steps, cautions, empty, follow, read, remember, children, car, events } = props;
 	const { state, model, toasts, now } = useAppState();
+	const words = readingsWords();
 	const keep = useSaveReading(car.id);
 	const unit = unitOf(state);
 	const { instruments } = state.settings;
@@ -73,7 +75,7 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 	const { draft: kept, change, leave, reset } = useDraft<ReadingDraft<FormOf>>(key, readReadingDraft, first);
 	const [opened] = useState(now());
 	const [refused, setRefused] = useState(false);
-	if (!kept) return <p class="soft late">Opening the form…</p>;
+	if (!kept) return <p class="soft late">{words.openingForm}</p>;
 
 	const draft = dated(kept);
 	const reading = read(draft.form);
@@ -127,13 +129,13 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 		const before = draft;
 		reset();
 		setRefused(false);
-		toasts.show("The form is empty.", { label: "Undo", run: () => change(before) });
+		toasts.show(words.emptied, { label: words.undo, run: () => change(before) });
 	}
 
 	return (
 		<>
 			<a class="button back" href="#/measure">
-				Other ways to measure
+				{words.otherWays}
 			</a>
 			<HowTo
 				title={title}
@@ -143,7 +145,7 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 				known={Object.keys(remember(draft.form, car)).some((name) => Object.hasOwn(instruments, name))}
 			/>
 			<Form label={title} once onSave={save}>
-				<section class="card" aria-label="The figures">
+				<section class="card" aria-label={words.figures}>
 					{children({
 						form: draft.form,
 						faults: refused && !reading.ok ? reading.error : {},
@@ -152,21 +154,21 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 					})}
 				</section>
 				<details class="card">
-					<summary>When: {draft.at === null ? "now" : dateTime(draft.at)}</summary>
+					<summary>{words.when(draft.at === null ? words.now : dateTime(draft.at))}</summary>
 					<WhenField value={draft.at} now={now()} onChange={choose} />
 				</details>
 				<ReadingPreviewCard carId={car.id} event={event} unit={unit} />
 				{refused && !reading.ok && (
 					<p class="fault" role="alert">
-						Something above needs mending; nothing is saved yet.
+						{words.mend}
 					</p>
 				)}
 				<button type="submit" class="button main">
-					Save it
+					{words.save}
 				</button>
 				{!untouched && (
 					<button type="button" class="button wide" onClick={startOver}>
-						Start this form over
+						{words.startOver}
 					</button>
 				)}
 			</Form>

@@ -8,6 +8,7 @@ import { Facts } from "../../components/Facts";
 import { exactPercent, percent, percentRange, volumeRange } from "../../format";
 import { signedPercent } from "../../shownByte";
 import { verdictWords, warningWords } from "../../text";
+import { readingsWords } from "../../words/readings";
 import { type Answered, useReadingPreview } from "./useReadingPreview";
 import "../../components/entryMarks.css";
 
@@ -21,13 +22,14 @@ interface ReadingPreviewCardProps {
 /** What the typed measurement would do to the estimate, and whether it fits the account. */
 export function ReadingPreviewCard({ carId, event, unit }: ReadingPreviewCardProps) {
 	const answered = useReadingPreview(carId, event);
+	const words = readingsWords();
 	return (
-		<section class="card" aria-label="What it would do">
-			<h2>What it would do</h2>
+		<section class="card" aria-label={words.wouldDo}>
+			<h2>{words.wouldDo}</h2>
 			{event === null ? (
-				<p class="soft">Once the figures above are complete, you see here what they would change.</p>
+				<p class="soft">{words.incomplete}</p>
 			) : answered === null ? (
-				<p class="soft">Reckoning…</p>
+				<p class="soft">{words.reckoning}</p>
 			) : (
 				<Told event={event} answered={answered} unit={unit} />
 			)}
@@ -51,7 +53,7 @@ function Told({ event, answered: { preview, stale }, unit }: ToldProps) {
 				calibratedFor={calibration?.calibratedFor ?? null}
 				before={before.dots}
 			/>
-			<p class="small soft">Short strokes on the axis: the dots as they stand now.</p>
+			<p class="small soft">{readingsWords().strokes}</p>
 			<Facts facts={changesIn(event, preview, unit)} />
 			<Fit preview={preview} />
 		</div>
@@ -59,24 +61,25 @@ function Told({ event, answered: { preview, stale }, unit }: ToldProps) {
 }
 
 function changesIn(event: ReadingEvent | LevelEvent, preview: ReadingPreview, unit: VolumeUnit) {
+	const words = readingsWords();
 	const { before, after, levelBefore, levelAfter, pump, baseline, calibration } = preview;
 	const change = (term: string, from: string, to: string) => ({ term, is: <Change from={from} to={to} /> });
 	return [
-		change("Most likely", percent(before.median), percent(after.median)),
-		change("9 in 10", percentRange(before.low, before.high), percentRange(after.low, after.high)),
+		change(words.mostLikely, percent(before.median), percent(after.median)),
+		change(words.nineInTen, percentRange(before.low, before.high), percentRange(after.low, after.high)),
 		...(calibration
 			? [
 					change(
-						"Verdict",
-						verdictWords[verdictOf(before, calibration)].line,
-						verdictWords[verdictOf(after, calibration)].line,
+						words.verdict,
+						verdictWords(verdictOf(before, calibration)).line,
+						verdictWords(verdictOf(after, calibration)).line,
 					),
 				]
 			: []),
 		...(event.kind === "level"
 			? [
 					change(
-						"In the tank",
+						words.inTank,
 						volumeRange(levelBefore.low, levelBefore.high, unit),
 						volumeRange(levelAfter.low, levelAfter.high, unit),
 					),
@@ -85,8 +88,8 @@ function changesIn(event: ReadingEvent | LevelEvent, preview: ReadingPreview, un
 		...(baseline
 			? [
 					change(
-						"This car trims on its own fuel",
-						baseline.before ? trimWords(baseline.before) : "not known",
+						words.carTrims,
+						baseline.before ? trimWords(baseline.before) : words.notKnown,
 						trimWords(baseline.after),
 					),
 				]
@@ -94,7 +97,7 @@ function changesIn(event: ReadingEvent | LevelEvent, preview: ReadingPreview, un
 		...(pump
 			? [
 					change(
-						"This pump gives",
+						words.pumpGives,
 						percentRange(pump.before.low, pump.before.high),
 						percentRange(pump.after.low, pump.after.high),
 					),
@@ -105,23 +108,24 @@ function changesIn(event: ReadingEvent | LevelEvent, preview: ReadingPreview, un
 
 /** In whole tenths of a percent: more is never known. */
 function trimWords({ mean, sd }: { readonly mean: number; readonly sd: number }): string {
-	return `${signedPercent(Math.round(mean * 1000) / 1000)}, give or take ${exactPercent(Math.round(sd * 1000) / 1000)}`;
+	const [value, giveOrTake] = [mean, sd].map((share) => Math.round(share * 1000) / 1000);
+	return readingsWords().giveOrTake(signedPercent(value), exactPercent(giveOrTake));
 }
 
 function Fit({ preview: { surprise } }: { readonly preview: ReadingPreview }) {
-	if (surprise === null) return <p aria-live="polite">It fits the account.</p>;
+	const words = readingsWords();
+	if (surprise === null) return <p aria-live="polite">{words.fits}</p>;
 	if (surprise.kind !== "disagrees") {
 		const { title, sure, now } = warningWords({ code: surprise.kind }, "");
 		return (
 			<p class="fault" aria-live="polite">
-				{title}. {sure} {now.join(" ")} Saved like this, it is left out of the account.
+				{words.leftOut(title, sure, now)}
 			</p>
 		);
 	}
 	return (
 		<p class="fault" aria-live="polite">
-			It does not fit the account: such a reading had less than 1 chance in 100. Measure again. If it stands, look
-			through the log for a fill that is missing or mistyped.
+			{words.disagrees}
 		</p>
 	);
 }

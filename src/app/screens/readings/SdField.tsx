@@ -1,4 +1,5 @@
 import { NumberField } from "../../components/TextField";
+import { readingsWords } from "../../words/readings";
 
 interface SdFieldProps {
 	readonly value: string;
@@ -10,14 +11,7 @@ interface SdFieldProps {
 }
 
 /** The standard uncertainty of a measurement. */
-export function SdField({ value, fault, onInput, why, label = "Give or take, points" }: SdFieldProps) {
-	return (
-		<NumberField
-			label={label}
-			hint={`The truth is within this two times in three. ${why}`}
-			value={value}
-			fault={fault}
-			onInput={onInput}
-		/>
-	);
+export function SdField({ value, fault, onInput, why, label }: SdFieldProps) {
+	const { sd, sdMeans } = readingsWords();
+	return <NumberField label={label ?? sd} hint={sdMeans(why)} value={value} fault={fault} onInput={onInput} />;
 }

@@ -1,6 +1,8 @@
+import { Emphasised } from "../../components/Emphasised";
 import { TextField } from "../../components/TextField";
 import { exactPercent } from "../../format";
 import { readShown, type Scale, type ShownAs, signedPercent } from "../../shownByte";
+import { figuresWords } from "../../words/figures";
 
 interface ShownFieldProps {
 	readonly label: string;
@@ -17,7 +19,8 @@ interface ShownFieldProps {
 /** One figure off a scan tool, and how it was understood. */
 export function ShownField({ label, typed, as, scale, fault, onInput, hint, signed = false }: ShownFieldProps) {
 	const read = readShown(typed, as, scale);
-	const words = signed ? signedPercent : exactPercent;
+	const told = signed ? signedPercent : exactPercent;
+	const words = figuresWords();
 	// Phones' number pads have no minus and no letters.
 	const needsLetters = signed || as === "byte";
 	return (
@@ -25,12 +28,12 @@ export function ShownField({ label, typed, as, scale, fault, onInput, hint, sign
 			<TextField label={label} value={typed} hint={hint} fault={fault} decimal={!needsLetters} onInput={onInput} />
 			{read.ok && read.value.understood !== null && (
 				<p class="small" aria-live="polite">
-					Understood: {read.value.understood}, which is <strong class="nowrap">{words(read.value.value)}</strong>.
+					<Emphasised text={words.understood(read.value.understood, told(read.value.value))} />
 				</p>
 			)}
 			{read.ok && read.value.inHex !== null && (
 				<button type="button" class="button wide" onClick={() => read.value.inHex && onInput(read.value.inHex.typed)}>
-					It is hexadecimal: {words(read.value.inHex.value)}
+					{words.isHexadecimal(told(read.value.inHex.value))}
 				</button>
 			)}
 		</div>

@@ -3,29 +3,20 @@ import { impliedContent, unevenBanks, usualTrimLimit } from "../../../domain/rea
 import { useAppState } from "../../app";
 import { flashedNow } from "../../calibrations";
 import { Choice, type Option } from "../../components/Choice";
+import { Emphasised } from "../../components/Emphasised";
 import { NumberField } from "../../components/TextField";
 import { distanceRange, percent, points } from "../../format";
 import { unitOf } from "../../model";
 import { typedPercent } from "../../numberWords";
 import type { ReadingContext } from "../../readingDraft";
 import { signedPercent } from "../../shownByte";
+import { figuresWords } from "../../words/figures";
+import { trimsWords } from "../../words/trims";
 import { type Fields, ReadingForm } from "./ReadingForm";
 import { SdField } from "./SdField";
 import { ShownField } from "./ShownField";
 import { shownChoices } from "./shownChoices";
 import { emptyTrim, readTrimReading, readTrims, type TrimForm, trimFields, trimScales, withFlashed } from "./trimForm";
-
-const banks: readonly Option<TrimForm["banks"]>[] = [
-	{ value: "1", label: "One bank", more: "engines in line" },
-	{ value: "2", label: "Two banks", more: "V and flat engines" },
-];
-
-const labels = {
-	short1: "Short term, bank 1",
-	long1: "Long term, bank 1",
-	short2: "Short term, bank 2",
-	long2: "Long term, bank 2",
-} as const;
 
 const empty = (context: ReadingContext) => emptyTrim(context, flashedContent(context, null));
 
@@ -47,21 +38,14 @@ const remember = ({ sd }: TrimForm) => ({ trim: sd });
 /** What the engine corrects its injection by. */
 export function TrimScreen() {
 	const unit = unitOf(useAppState().state);
+	const words = trimsWords();
 	return (
 		<ReadingForm
 			kind="trim"
-			title="Fuel trims"
-			about="In closed loop the engine adds fuel where there is more ethanol than it is calibrated for. But trims are often off by 3 % for other reasons, and that looks like 8 points of ethanol: this is a check of plausibility, until trims on known blends have taught what this car is off by itself."
-			steps={[
-				`After a fill drive ${mixingMinutes.join(" to ")}\u00a0minutes and some ${distanceRange(...lineDistanceKm, unit)}, until the long-term trim stands still.`,
-				"Engine warm, in closed loop, at a steady cruise on a level road, out of boost.",
-				"Let a passenger note short-term and long-term trim of each bank, as means over some ten seconds.",
-				"Type them with their signs.",
-			]}
-			cautions={[
-				"The driver watches the road, not the tool.",
-				"Trims that look right do not make full load safe: many engines do not carry them there (13 of 25 cars screened, CRC E-87-1).",
-			]}
+			title={words.title}
+			about={words.about}
+			steps={words.steps(...mixingMinutes, distanceRange(...lineDistanceKm, unit))}
+			cautions={words.cautions}
 			empty={empty}
 			follow={follow}
 			read={readTrimReading}
@@ -73,20 +57,25 @@ export function TrimScreen() {
 }
 
 function TrimFields({ form, faults, change }: Fields<TrimForm>) {
+	const words = trimsWords();
 	const asked = trimFields.slice(0, form.banks === "1" ? 2 : 4);
+	const banks: readonly Option<TrimForm["banks"]>[] = [
+		{ value: "1", label: words.oneBank, more: words.oneBankMore },
+		{ value: "2", label: words.twoBanks, more: words.twoBanksMore },
+	];
 	return (
 		<>
-			<Choice label="Banks of cylinders" options={banks} value={form.banks} onChange={(banks) => change({ banks })} />
+			<Choice label={words.banks} options={banks} value={form.banks} onChange={(banks) => change({ banks })} />
 			<Choice
-				label="They are shown as"
-				options={shownChoices}
+				label={words.shownAs}
+				options={shownChoices()}
 				value={form.shownAs}
 				onChange={(shownAs) => change({ shownAs })}
 			/>
 			{asked.map((field) => (
 				<ShownField
 					key={field}
-					label={`${labels[field]}, ${form.shownAs === "percent" ? "%" : "raw byte"}`}
+					label={`${words.fields[field]}, ${form.shownAs === "percent" ? "%" : figuresWords().rawByte}`}
 					typed={form[field]}
 					as={form.shownAs}
 					scale={trimScales[field]}
@@ -97,19 +86,13 @@ function TrimFields({ form, faults, change }: Fields<TrimForm>) {
 			))}
 			<Understood form={form} />
 			<NumberField
-				label="Calibrated for, % ethanol"
-				hint="Of the calibration that is flashed when you measure."
+				label={words.calibratedFor}
+				hint={words.calibratedForHint}
 				value={form.calibratedFor}
 				fault={faults.calibratedFor}
 				onInput={(calibratedFor) => change({ calibratedFor })}
 			/>
-			<SdField
-				label="Give or take, % of trim"
-				value={form.sd}
-				fault={faults.sd}
-				onInput={(sd) => change({ sd })}
-				why="3 is common practice. Most of it is this car’s own and the same every time: trims on a known blend teach it, and later ones then count for more."
-			/>
+			<SdField label={words.sd} value={form.sd} fault={faults.sd} onInput={(sd) => change({ sd })} why={words.why} />
 		</>
 	);
 }
@@ -120,26 +103,17 @@ function Understood({ form }: { readonly form: TrimForm }) {
 	if (!read.ok) return null;
 	const { trim, sd, spread, calibratedFor, longTerms } = read.value;
 	const implied = impliedContent(trim, sd, calibratedFor);
+	const words = trimsWords();
+	const explained = implied.ok
+		? words.implied(percent(implied.value.content), points(implied.value.sd))
+		: words.unexplained(implied.error);
 	return (
 		<div class="stack" aria-live="polite">
 			<p>
-				Together <strong class="nowrap">{signedPercent(trim)}</strong>
-				{form.banks === "2" && ", the mean of both banks"}.{" "}
-				{implied.ok
-					? `On its own that would be ${percent(implied.value.content)} ethanol, give or take ${points(implied.value.sd)}\u00a0points.`
-					: `No blend explains that: it lies ${implied.error} what any content would bring. Look for another cause.`}
+				<Emphasised text={words.together(signedPercent(trim), form.banks === "2" ? 2 : 1)} /> {explained}
 			</p>
-			{spread > unevenBanks && (
-				<p class="fault">
-					The banks differ by {percent(spread)}: fuel is the same for both, so this points to a leak or a sensor (common
-					practice). Find that first.
-				</p>
-			)}
-			{longTerms.some((trim) => Math.abs(trim) >= usualTrimLimit - 0.01) && (
-				<p class="fault">
-					A long-term trim this large is where most engine computers stop correcting: the truth may lie further out.
-				</p>
-			)}
+			{spread > unevenBanks && <p class="fault">{figuresWords().uneven(percent(spread))}</p>}
+			{longTerms.some((trim) => Math.abs(trim) >= usualTrimLimit - 0.01) && <p class="fault">{words.atLimit}</p>}
 		</div>
 	);
 }

@@ -5,6 +5,7 @@ import { err, ok } from "../../../domain/result";
 import type { VolumeUnit } from "../../../domain/units";
 import { type Read, type ReadingContext, together, type Unrecorded } from "../../readingDraft";
 import { readOdometer } from "../../stopDetails";
+import { gaugeLookWords } from "../../words/gaugeLook";
 
 export interface GaugeForm {
 	/** Fraction of the tank; null: not set yet. */
@@ -20,7 +21,7 @@ export function emptyGauge({ unit }: ReadingContext): GaugeForm {
 
 export function readGauge(form: GaugeForm): Read<GaugeForm, Unrecorded<LevelEvent>> {
 	const read = together({
-		gauge: form.gauge === null ? err("Say where the gauge stands.") : ok(fraction(form.gauge)),
+		gauge: form.gauge === null ? err(gaugeLookWords().missing) : ok(fraction(form.gauge)),
 		odometer: readOdometer(form.odometer, form.unit),
 	});
 	if (!read.ok) return read;

@@ -1,8 +1,12 @@
 /** How scan tools show a figure. */
 import type { Option } from "../../components/Choice";
 import type { ShownAs } from "../../shownByte";
+import { figuresWords } from "../../words/figures";
 
-export const shownChoices: readonly Option<ShownAs>[] = [
-	{ value: "percent", label: "Percent" },
-	{ value: "byte", label: "Raw byte", more: "hexadecimal or decimal" },
-];
+export function shownChoices(): readonly Option<ShownAs>[] {
+	const { percent, byte, byteMore } = figuresWords();
+	return [
+		{ value: "percent", label: percent },
+		{ value: "byte", label: byte, more: byteMore },
+	];
+}

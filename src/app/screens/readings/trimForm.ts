@@ -7,6 +7,7 @@ import { err, ok } from "../../../domain/result";
 import { readPercent } from "../../numberWords";
 import { type Faults, type Read, type ReadingContext, readSd, together, type Unrecorded } from "../../readingDraft";
 import { readShown, type Scale, type ShownAs } from "../../shownByte";
+import { trimsWords } from "../../words/trims";
 
 export interface TrimForm {
 	readonly shownAs: ShownAs;
@@ -75,7 +76,7 @@ export function readTrims(form: TrimForm): Read<TrimForm, TrimRead> {
 	const banks: BankTrims[] = [{ shortTerm: short1.value, longTerm: long1.value }];
 	if (short2 && long2) banks.push({ shortTerm: short2.value, longTerm: long2.value });
 	const { trim, spread } = combinedTrim(banks);
-	if (trim < -0.9) return err({ long1: "No engine runs at a trim this low: check the signs and the numbers." });
+	if (trim < -0.9) return err({ long1: trimsWords().tooLow });
 	const longTerms = banks.map(({ longTerm }) => longTerm);
 	return ok({ trim, spread, sd, calibratedFor: fraction(calibratedFor), longTerms });
 }

@@ -4,6 +4,9 @@ import { type WaterTubeContent, waterTubeContent } from "../../../domain/reading
 import { err, ok } from "../../../domain/result";
 import { readNumber } from "../../numberWords";
 import { type Read, type ReadingContext, readSd, together, type Unrecorded } from "../../readingDraft";
+import { typedNumber } from "../../typedNumber";
+import { figuresWords } from "../../words/figures";
+import { waterTubeWords } from "../../words/waterTube";
 
 export interface TubeForm {
 	readonly of: "tank" | "pump";
@@ -25,30 +28,27 @@ export function emptyTube({ usual }: ReadingContext, place: string | null, produ
 
 /** What the cylinder says, whatever it was filled with. */
 export function readTube(form: TubeForm): Read<TubeForm, WaterTubeContent> {
-	const volume = (typed: string, example: string) =>
-		readNumber(typed, 1, 5000, { example, limits: "1 and 5000\u00a0mL" });
+	const words = waterTubeWords();
+	const millilitres = (typed: string, least: number, most: number, example: string) =>
+		readNumber(typed, least, most, { example, limits: words.limits(typedNumber(least), typedNumber(most)) });
+	const volume = (typed: string, example: string) => millilitres(typed, 1, 5000, example);
 	const read = together({
 		fuel: volume(form.fuel, "50"),
 		water: volume(form.water, "50"),
 		layer: volume(form.layer, "63.5"),
-		readTo: readNumber(form.readTo, 0.01, 50, { example: "0.5", limits: "0.01 and 50\u00a0mL" }),
+		readTo: millilitres(form.readTo, 0.01, 50, "0.5"),
 		own: form.own.trim() === "" ? ok(undefined) : readSd(form.own, "2"),
 	});
 	if (!read.ok) return read;
 	const { fuel, water, layer, readTo, own } = read.value;
 	const content = waterTubeContent({ fuelMl: fuel, waterMl: water, layerMl: layer }, readTo, own);
-	return content.ok ? content : err({ layer: tubeFaults[content.error] });
+	return content.ok ? content : err({ layer: words.faults[content.error] });
 }
-
-const tubeFaults = {
-	layerLost: "The lower layer is smaller than the water that went in: read it again, or check the water.",
-	layerTooLarge: "So much ethanol was not in the fuel: check the three volumes, and that this is the lower layer.",
-} as const;
 
 export function readTubeReading(form: TubeForm): Read<TubeForm, Unrecorded<TankReading | PumpReading>> {
 	const { place, product } = form;
 	const tube = readTube(form);
-	const placeFault = form.of === "pump" && place === null ? { place: "Name the place where it was taken." } : {};
+	const placeFault = form.of === "pump" && place === null ? { place: figuresWords().placeMissing } : {};
 	if (!tube.ok) return err({ ...tube.error, ...placeFault });
 	const { content: value, sd } = tube.value;
 	const [fuel, water, layer] = [form.fuel, form.water, form.layer].map((typed) => typed.trim().replace(",", "."));

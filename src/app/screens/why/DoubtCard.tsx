@@ -2,21 +2,19 @@ import type { Why } from "../../../domain/why/why";
 import { NumbersTable } from "../../components/NumbersTable";
 import { date, percent } from "../../format";
 import { knownWords, sourceWords, spanWords } from "../../whyWords";
+import { whyWords } from "../../words/why";
 
 /** What is not known, by how much knowing it would narrow the range. */
 export function DoubtCard({ why: { width, sources, rest, older, stops } }: { readonly why: Why }) {
+	const words = whyWords();
 	const rows = [
 		...sources.map((worth, i) => ({ key: String(i), name: sourceWords(worth.source), ...worth })),
-		...(rest ? [{ key: "rest", name: restWords(rest.count, sources.length), ...rest }] : []),
+		...(rest ? [{ key: "rest", name: words.rest(rest.count, sources.length > 0), ...rest }] : []),
 	];
 	return (
-		<section class="card why" aria-label="What the doubt comes from">
-			<h2>What the doubt comes from</h2>
-			<p class="small">
-				A full bar is the doubt now: 9 in 10 span {spanWords(width, width)}. The dark part would go, on average, if that
-				one thing were known exactly. The parts overlap and do not add up to the whole: one known fill also tells of
-				others from the same pumps.
-			</p>
+		<section class="card why" aria-label={words.doubtFrom}>
+			<h2>{words.doubtFrom}</h2>
+			<p class="small">{words.doubtBar(spanWords(width, width))}</p>
 			<ol>
 				{rows.map(({ key, name, width: known }) => (
 					<li key={key}>
@@ -26,16 +24,11 @@ export function DoubtCard({ why: { width, sources, rest, older, stops } }: { rea
 					</li>
 				))}
 			</ol>
-			{older && stops.length > 0 && (
-				<p class="small">
-					Fuel from before the stop of {date(stops[0].fills[0].event.at)} makes less than 2&nbsp;% of the variance by
-					now.
-				</p>
-			)}
+			{older && stops.length > 0 && <p class="small">{words.olderFuel(date(stops[0].fills[0].event.at))}</p>}
 			<NumbersTable
-				summary="The same as shares of the variance"
-				caption="Share of the variance of the content that goes once one thing is known, and the range that is left"
-				heads={["Known exactly", "Share", "9 in 10 span then"]}
+				summary={words.shares}
+				caption={words.sharesCaption}
+				heads={words.shareHeads}
 				rows={rows}
 				row={({ key, name, share, width: known }) => (
 					<tr key={key}>
@@ -47,11 +40,6 @@ export function DoubtCard({ why: { width, sources, rest, older, stops } }: { rea
 			/>
 		</section>
 	);
-}
-
-function restWords(count: number, listed: number): string {
-	const what = count === 1 ? "one thing" : `${count} things`;
-	return listed > 0 ? `All the rest together, ${what}` : `All of it together, ${what}`;
 }
 
 /** A doubt, and what of it is gone; what it says stands in words beside it. */

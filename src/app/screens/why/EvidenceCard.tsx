@@ -2,6 +2,7 @@ import { useAppState } from "../../app";
 import { printRoute } from "../../route";
 import { useAnswer } from "../../useAnswer";
 import { effectWords, evidenceWords, silentWords, tellingEvidence } from "../../whyWords";
+import { whyWords } from "../../words/why";
 import { GoneBar } from "./DoubtCard";
 
 interface EvidenceCardProps {
@@ -16,30 +17,21 @@ interface EvidenceCardProps {
 export function EvidenceCard({ carId, from, asked }: EvidenceCardProps) {
 	const { model } = useAppState();
 	const { answer: found, failed } = useAnswer(`${asked} ${from}`, () => model.whyEvidence(carId, from));
-	if (failed) return <p class="fault">What the readings do could not be reckoned. Reload the app and try again.</p>;
+	const words = whyWords();
+	if (failed) return <p class="fault">{words.evidenceFailed}</p>;
 	if (!found) {
 		return (
 			<p class="soft" role="status">
-				Running the account again without each reading…
+				{words.evidenceReckoning}
 			</p>
 		);
 	}
 	const { telling, silent } = tellingEvidence(found);
 	const widest = Math.max(found.width, ...telling.map(({ without }) => without));
 	return (
-		<section class="card why" aria-label="What already helps">
-			<h2>What already helps</h2>
-			{found.worths.length === 0 ? (
-				<p>
-					No reading, no gauge, no click and no odometer is in this part of the account. Each of them would make the
-					range narrower.
-				</p>
-			) : (
-				<p class="small">
-					Each was left out in turn and the account run again without it. A full bar is the doubt without it, the dark
-					part what it takes off.
-				</p>
-			)}
+		<section class="card why" aria-label={words.helps}>
+			<h2>{words.helps}</h2>
+			{found.worths.length === 0 ? <p>{words.noEvidence}</p> : <p class="small">{words.evidenceBar}</p>}
 			<ol>
 				{telling.map((worth) => (
 					<li key={`${worth.evidence.kind} ${worth.evidence.event.id}`}>
@@ -52,11 +44,7 @@ export function EvidenceCard({ carId, from, asked }: EvidenceCardProps) {
 				))}
 			</ol>
 			{silent > 0 && <p class="small">{silentWords(silent, telling.length)}</p>}
-			{found.untried > 0 && (
-				<p class="small">
-					{found.untried === 1 ? "One older entry was" : `${found.untried} older entries were`} not tried.
-				</p>
-			)}
+			{found.untried > 0 && <p class="small">{words.untried(found.untried)}</p>}
 		</section>
 	);
 }

@@ -4,6 +4,7 @@ import type { Why } from "../../../domain/why/why";
 import { percent } from "../../format";
 import { useMeasures } from "../../useMeasures";
 import { originName, originWords } from "../../whyWords";
+import { whyWords } from "../../words/why";
 import { originPicture } from "./originPicture";
 
 interface OriginCardProps {
@@ -18,11 +19,12 @@ export function OriginCard({ why: { origins, stops }, unit, content }: OriginCar
 	const figure = useRef<HTMLElement>(null);
 	const { width, text } = useMeasures(figure);
 	if (stops.length === 0) return null;
+	const words = whyWords();
 	const all = origins.reduce((sum, { ethanol }) => sum + ethanol, 0);
 	const { height, columns, lines, level } = originPicture(origins, content, width, text);
 	return (
-		<section class="card why" aria-label="Where the fuel in the tank comes from">
-			<h2>Where the fuel in the tank comes from</h2>
+		<section class="card why" aria-label={words.origins}>
+			<h2>{words.origins}</h2>
 			<figure ref={figure}>
 				<svg
 					class="origins"
@@ -30,7 +32,7 @@ export function OriginCard({ why: { origins, stops }, unit, content }: OriginCar
 					width={width}
 					height={height}
 					role="img"
-					aria-label={`A column for each fuel in the tank, as wide as its share and as high as its ethanol content; the line across is the mix, ${percent(content)}. The list below says the same in words.`}
+					aria-label={words.picture(percent(content))}
 				>
 					{lines.map(({ y, label }) => (
 						<g key={label}>
@@ -56,10 +58,7 @@ export function OriginCard({ why: { origins, stops }, unit, content }: OriginCar
 					))}
 					<line class="mix" x1={0} x2={level.width} y1={level.y} y2={level.y} />
 				</svg>
-				<figcaption class="small">
-					Wide is much fuel, high is much ethanol. What stands above the line fills what is missing below it: the line
-					is the mix. The upright strokes are 9 in 10.
-				</figcaption>
+				<figcaption class="small">{words.pictureKey}</figcaption>
 			</figure>
 			<ol class="origin">
 				{origins.map((origin) => (

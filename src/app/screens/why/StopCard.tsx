@@ -3,6 +3,7 @@ import type { Told } from "../../../domain/why/trace";
 import type { Why } from "../../../domain/why/why";
 import { printRoute } from "../../route";
 import { dateAndPlace, stopLines } from "../../whyWords";
+import { whyWords } from "../../words/why";
 
 interface StopCardProps {
 	readonly why: Why;
@@ -14,13 +15,11 @@ interface StopCardProps {
 /** The account as additions, stop by stop, the last first. */
 export function StopCard({ why: { stops }, unit, now }: StopCardProps) {
 	if (stops.length === 0) return null;
+	const words = whyWords();
 	return (
-		<section class="card why" aria-label="Stop by stop">
-			<h2>Stop by stop</h2>
-			<p class="small">
-				As it is believed now, the last first: later entries speak of earlier stops too, so this may differ from what
-				the log said then. In brackets is where the truth lies nine times in ten.
-			</p>
+		<section class="card why" aria-label={words.stops}>
+			<h2>{words.stops}</h2>
+			<p class="small">{words.stopsHow}</p>
 			<ol class="sums">
 				{[...stops].reverse().map((stop, i) => {
 					const { parts, result } = stopLines(stop, unit, i === 0 ? now : null);
@@ -33,7 +32,7 @@ export function StopCard({ why: { stops }, unit, now }: StopCardProps) {
 							<ul>
 								{parts.map((part, k) => (
 									<li key={`${k} ${part}`}>
-										<span class="sign">{k === 0 ? <span class="hidden">First </span> : "+"}</span>
+										<span class="sign">{k === 0 ? <span class="hidden">{words.first} </span> : "+"}</span>
 										<span>{part}</span>
 									</li>
 								))}

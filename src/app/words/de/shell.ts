@@ -5,4 +5,10 @@ export const words: Words = {
 	onThisPhone: "Heeltap ist jetzt auf diesem Gerät und läuft ohne Netz.",
 	newVersion: "Eine neue Version ist da.",
 	restart: "Neu starten",
+	invented: "erfunden",
+	opening: "Das Logbuch wird geöffnet…",
+	screens: "Seiten",
+	tabs: { tank: "Tank", fill: "Tanken", log: "Logbuch", car: "Auto" },
+	dismiss: (text) => `Ausblenden: ${text}`,
+	undo: "Rückgängig",
 };

@@ -1,0 +1,137 @@
+import { useEffect, useId, useState } from "preact/hooks";
+import { holdingsOf, packedHoldings } from "../../share/holdings";
+import { linkTo } from "../../share/link";
+import { missingIn } from "../../share/sequence";
+import { useAppState } from "../app";
+import { appAddress } from "../appAddress";
+import { QrCode } from "../components/QrCode";
+import { ScanCode } from "../components/ScanCode";
+import { type Taking, useTaking } from "../useTaking";
+import { cardWords } from "../words/card";
+import { handWords } from "../words/hand";
+import { HandingCard } from "./hand/HandingCard";
+
+/** A file that waits for the screen is told by such an id; anything else is a code. */
+const waiting = /^file\d*$/;
+
+/** Everything that comes from elsewhere comes in here: codes, links, files. */
+export function TakeScreen({ id }: { readonly id: string | null }) {
+	const { state } = useAppState();
+	const words = handWords();
+	const taking = useTaking();
+	const { looked, looking, fault, note, collected } = taking;
+	useEffect(() => {
+		if (id === null) return;
+		if (waiting.test(id)) taking.takeWaiting();
+		else taking.takeText(`#/take/${id}`);
+	}, [id]);
+	if (looked) return <HandingCard looked={looked} onLeave={taking.forget} />;
+	const missing = collected ? missingIn(collected) : [];
+	return (
+		<>
+			<section class="card">
+				<h2>{words.takeTitle}</h2>
+				<p>{words.takeAbout}</p>
+				{fault && (
+					<p class="fault" role="alert">
+						{fault}
+					</p>
+				)}
+				{looking && (
+					<p class="soft" role="status">
+						{words.looking}
+					</p>
+				)}
+				{collected && missing.length > 0 && (
+					<div class="stack" role="status">
+						<p class="number">
+							<strong>{words.some(collected.count - missing.length, collected.count)}</strong>{" "}
+							{words.missing(missing.map((place) => place + 1).join(", "))} {words.anyOrder}
+						</p>
+					</div>
+				)}
+				{note && <p role="status">{note}</p>}
+				<ScanCode onText={taking.takeText} />
+				<OpenFile taking={taking} />
+				<Paste taking={taking} />
+				{collected && (
+					<button type="button" class="button wide" onClick={taking.forget}>
+						{words.forget}
+					</button>
+				)}
+				<a class="button wide" href={state.car ? "#/car" : "#/setup"}>
+					{cardWords().back}
+				</a>
+			</section>
+			<Holdings />
+		</>
+	);
+}
+
+function OpenFile({ taking }: { readonly taking: Taking }) {
+	const id = useId();
+	async function open(input: HTMLInputElement): Promise<void> {
+		const file = input.files?.[0];
+		// The same file may be chosen again once it is mended.
+		input.value = "";
+		if (file) await taking.takeFile(file);
+	}
+	return (
+		<div class="stack opener">
+			<input
+				id={id}
+				type="file"
+				accept=".json,.txt,application/json,text/plain"
+				onChange={(event) => open(event.currentTarget)}
+			/>
+			<label class="button wide" for={id}>
+				{handWords().openFile}
+			</label>
+		</div>
+	);
+}
+
+function Paste({ taking }: { readonly taking: Taking }) {
+	const words = handWords();
+	const [text, setText] = useState("");
+	const id = useId();
+	return (
+		<form
+			class="stack"
+			onSubmit={(event) => {
+				event.preventDefault();
+				if (text.trim() !== "") taking.takeText(text);
+			}}
+		>
+			<div class="field">
+				<label for={id}>{words.paste}</label>
+				<textarea id={id} class="input" rows={2} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+			</div>
+			<button type="submit" class="button wide">
+				{words.pasteGo}
+			</button>
+		</form>
+	);
+}
+
+/** What this phone has, for the other one to know what it lacks. */
+function Holdings() {
+	const { state } = useAppState();
+	const words = handWords();
+	const [shown, setShown] = useState(false);
+	const { car, events } = state;
+	if (!car || !events) return null;
+	return (
+		<details class="card" onToggle={(event) => setShown(event.currentTarget.open)}>
+			<summary>{words.haveTitle}</summary>
+			<p>{words.haveAbout(car.name)}</p>
+			{shown && (
+				<QrCode
+					text={linkTo(appAddress(), "hand", packedHoldings(holdingsOf(car, events)))}
+					label={words.haveTitle}
+					stands="low"
+				/>
+			)}
+		</details>
+	);
+}

@@ -1,0 +1,4 @@
+import { words } from "./en/blend";
+import { inLanguage } from "./language";
+
+export const blendWords = inLanguage(words, () => import("./de/blend"));

@@ -1,0 +1,4 @@
+import { words } from "./en/car";
+import { inLanguage } from "./language";
+
+export const carWords = inLanguage(words, () => import("./de/car"));

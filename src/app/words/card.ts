@@ -1,0 +1,4 @@
+import { words } from "./en/card";
+import { inLanguage } from "./language";
+
+export const cardWords = inLanguage(words, () => import("./de/card"));

@@ -1,0 +1,4 @@
+import { words } from "./en/dataLog";
+import { inLanguage } from "./language";
+
+export const dataLogWords = inLanguage(words, () => import("./de/dataLog"));

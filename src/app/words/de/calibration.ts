@@ -1,0 +1,47 @@
+import type { Words } from "../en/calibration";
+
+export const words: Words = {
+	reading: "Das Logbuch wird gelesen …",
+	opening: "Das Formular wird geöffnet …",
+	none: "Diese Abstimmung gibt es nicht",
+	noneMore: "Vielleicht wurde sie inzwischen geändert: In der Liste steht, was da ist.",
+	toList: "Zur Liste",
+	new: "Neue Abstimmung",
+	change: (name) => `„${name}“ ändern`,
+	factInForce:
+		"Ihr Fenster galt für einen Teil des Logbuchs, und dieser Teil behält es. Was Sie hier speichern, ist eine neue Fassung, ab jetzt aufgespielt.",
+	fact: "Ihr Fenster galt für einen Teil des Logbuchs, und dieser Teil behält es. Was Sie hier speichern, kommt als neue Fassung in die Liste.",
+	proposed: (edge) => `${edge} als obere Grenze sind ein Vorschlag aus der Karte der Kraftstoffanlage.`,
+	proposedMore: "Gespeichert ist noch nichts: Ihr Tuner entscheidet.",
+	howSure: "Wie sicher Sie sein wollen",
+	howSureMore:
+		"Sie werden gewarnt, sobald die Chance größer ist. 1 von 20 ist üblich; fragen Sie Ihren Tuner, bevor Sie mehr hinnehmen.",
+	lean: "Hingenommene Chance auf zu viel Ethanol (mager)",
+	knock: "Hingenommene Chance auf zu wenig Ethanol (Klopfen)",
+	usual: "üblich",
+	oneIn: (count) => `1 von ${count}`,
+	first: "Als erste gilt sie als aufgespielt, auch für das bisherige Logbuch.",
+	flashed: "Sie ist jetzt aufgespielt",
+	flashedMore: "Von jetzt an wird der Tank an ihrem Fenster gemessen.",
+	mend: "Oben stimmt etwas noch nicht; gespeichert ist noch nichts.",
+	busy: "Einen Moment …",
+	save: "Abstimmung speichern",
+	saved: (name) => `„${name}“ ist gespeichert.`,
+	leave: "So lassen, wie es war",
+	leaveNew: "Zurück, ohne eine neue",
+
+	madeFor: "Gemacht für, % Ethanol",
+	madeForHint: "Das Gemisch, an das Ihr Tuner gedacht hat.",
+	window: "Das Fenster, das sie verträgt",
+	from: "Von, %",
+	to: "Bis, %",
+	assumed: "Vier Punkte nach beiden Seiten sind unsere Annahme; fragen Sie Ihren Tuner.",
+	windowHint: "Darunter kann der Motor klopfen, darüber läuft er unter Ladedruck mager.",
+	name: "Name der Abstimmung",
+	nameHint: (usual) => `Darf leer bleiben: Dann heißt sie „${usual}“.`,
+	usualName: (content) => `Gemisch ${content}`,
+	usualNameAlone: "Gemisch",
+	endsTooLow: (from) => `Das Ende muss über dem Anfang von ${from} liegen.`,
+	outsideWindow: (madeFor, window) =>
+		`Das Gemisch, für das sie gemacht ist, ${madeFor}, liegt außerhalb des Fensters von ${window}: Eine der drei Zahlen ist vertippt.`,
+};

@@ -1,0 +1,4 @@
+import { words } from "./en/fill";
+import { inLanguage } from "./language";
+
+export const fillWords = inLanguage(words, () => import("./de/fill"));

@@ -1,0 +1,4 @@
+import { words } from "./en/format";
+import { inLanguage } from "./language";
+
+export const formatWords = inLanguage(words, () => import("./de/format"));

@@ -1,0 +1,4 @@
+import { words } from "./en/fuelSystem";
+import { inLanguage } from "./language";
+
+export const fuelSystemWords = inLanguage(words, () => import("./de/fuelSystem"));

@@ -1,0 +1,4 @@
+import { words } from "./en/methods";
+import { inLanguage } from "./language";
+
+export const methodsWords = inLanguage(words, () => import("./de/methods"));

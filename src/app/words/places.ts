@@ -1,0 +1,4 @@
+import { words } from "./en/places";
+import { inLanguage } from "./language";
+
+export const placesWords = inLanguage(words, () => import("./de/places"));

@@ -1,0 +1,4 @@
+import { words } from "./en/reported";
+import { inLanguage } from "./language";
+
+export const reportedWords = inLanguage(words, () => import("./de/reported"));

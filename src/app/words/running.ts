@@ -1,0 +1,4 @@
+import { words } from "./en/running";
+import { inLanguage } from "./language";
+
+export const runningWords = inLanguage(words, () => import("./de/running"));

@@ -1,0 +1,4 @@
+import { words } from "./en/tankNotes";
+import { inLanguage } from "./language";
+
+export const tankNotesWords = inLanguage(words, () => import("./de/tankNotes"));

@@ -1,0 +1,4 @@
+import { words } from "./en/waterTube";
+import { inLanguage } from "./language";
+
+export const waterTubeWords = inLanguage(words, () => import("./de/waterTube"));
