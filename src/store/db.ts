@@ -1,6 +1,7 @@
 /** The database: its stores, and a connection that survives being dropped by the browser. */
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from "idb";
 import { StorageLostError } from "./errors";
+import { beginFreshFile } from "./freshFile";
 import { longMs, soonMs, within } from "./patience";
 
 interface Schema extends DBSchema {
@@ -84,6 +85,9 @@ export function connect(name: string, callbacks: Callbacks): Connection {
 	};
 }
 
+/** What is written on a connection may be lost until this has resolved. */
+const fresh = new WeakMap<Database, Promise<void>>();
+
 interface WriteOptions<T> {
 	readonly durability?: IDBTransactionDurability;
 	readonly withinMs?: number;
@@ -108,6 +112,7 @@ export function write<T>(
 		try {
 			result = await work(tx);
 			await tx.done;
+			await fresh.get(db);
 		} catch (error) {
 			abort(tx);
 			throw failureOf(tx.error ?? error);
@@ -167,6 +172,7 @@ function open(name: string, { onStale, onWiped }: Callbacks, onLost: () => void)
 		}).then(
 			(db) => {
 				clearTimeout(timer);
+				fresh.set(db, beginFreshFile(name));
 				// A request that was blocked still succeeds later, and must not block others in turn.
 				if (givenUp) db.close();
 				else resolve(db);
