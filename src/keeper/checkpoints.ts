@@ -26,10 +26,12 @@ export async function storedPoint(store: Store, log: Prepared): Promise<Checkpoi
 	const index = ((await store.checkpoint(indexKey(log.car.id))) ?? {}) as Index;
 	const usable = Object.entries(index).filter(([, point]) => agrees(log, point));
 	usable.sort(([, a], [, b]) => b.position - a.position);
-	const [best] = usable;
-	const point = best && ((await store.checkpoint(pointKey(log.car.id, Number(best[0])))) as Checkpoint | undefined);
-	// A power cut may have left the index newer than the point, or the other way round.
-	return point && agrees(log, point.account) ? [point] : [];
+	for (const [slot] of usable) {
+		// A power cut may have taken the point, or have left the index newer than it, or the other way round.
+		const point = (await store.checkpoint(pointKey(log.car.id, Number(slot)))) as Checkpoint | undefined;
+		if (point && agrees(log, point.account)) return [point];
+	}
+	return [];
 }
 
 /** Stores a point if it is due and no later one of this log will take its slot. Large samples are quicker made anew. */

@@ -1,6 +1,7 @@
 /** The database: its stores, and a connection that survives being dropped by the browser. */
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from "idb";
 import { StorageLostError } from "./errors";
+import { beginFreshFile } from "./freshFile";
 import { longMs, soonMs, within } from "./patience";
 
 interface Schema extends DBSchema {
@@ -19,7 +20,7 @@ export type Database = IDBPDatabase<Schema>;
 export type StoreName = StoreNames<Schema>;
 export type Writing = IDBPTransaction<Schema, StoreName[], "readwrite">;
 
-/** Each step takes the database one version on. A released step never changes. */
+/** Each step takes the database one version on and only adds: a version that was taken back still reads. A released step never changes. */
 const steps: ((db: Database) => void)[] = [
 	(db) => {
 		db.createObjectStore("cars", { keyPath: "id" });
@@ -27,6 +28,8 @@ const steps: ((db: Database) => void)[] = [
 	},
 	(db) => void db.createObjectStore("heads"),
 ];
+
+const storeNames: readonly StoreName[] = ["cars", "events", "drafts", "preferences", "checkpoints", "heads"];
 
 export interface Callbacks {
 	/** Another tab needs a newer database, or is deleting it: this one has let go. */
@@ -47,6 +50,7 @@ export interface Connection {
 export function connect(name: string, callbacks: Callbacks): Connection {
 	let handle: Promise<Database> | null = null;
 	let closed = false;
+	let stale = false;
 
 	function drop(dropped: Promise<Database>): void {
 		if (handle === dropped) handle = null;
@@ -55,7 +59,20 @@ export function connect(name: string, callbacks: Callbacks): Connection {
 	function current(): Promise<Database> {
 		if (closed) throw new StorageLostError("closed");
 		if (handle) return handle;
-		const opening: Promise<Database> = open(name, callbacks, () => drop(opening));
+		const onStale = () => {
+			stale = true;
+			callbacks.onStale?.();
+		};
+		const opened = (version?: number) => open(name, version, { ...callbacks, onStale }, () => drop(opening));
+		const opening: Promise<Database> = opened(steps.length).catch(async (error) => {
+			if (nameOf(error) !== "VersionError") throw error;
+			// A tab that has seen the newer version come is to be reloaded; else that version was taken back.
+			if (stale) throw new StorageLostError("newer", error);
+			const db = await opened();
+			if (storeNames.every((store) => db.objectStoreNames.contains(store))) return db;
+			db.close();
+			throw new StorageLostError("newer", error);
+		});
 		handle = opening;
 		opening.catch(() => drop(opening));
 		return opening;
@@ -84,6 +101,9 @@ export function connect(name: string, callbacks: Callbacks): Connection {
 	};
 }
 
+/** What is written on a connection may be lost until this has resolved. */
+const fresh = new WeakMap<Database, Promise<void>>();
+
 interface WriteOptions<T> {
 	readonly durability?: IDBTransactionDurability;
 	readonly withinMs?: number;
@@ -108,6 +128,7 @@ export function write<T>(
 		try {
 			result = await work(tx);
 			await tx.done;
+			await fresh.get(db);
 		} catch (error) {
 			abort(tx);
 			throw failureOf(tx.error ?? error);
@@ -141,7 +162,13 @@ function nameOf(error: unknown): string {
 /** Tabs let go of an old database as soon as they hear of a newer one, if they are awake and not just writing. */
 const letGoWithinMs = 800;
 
-function open(name: string, { onStale, onWiped }: Callbacks, onLost: () => void): Promise<Database> {
+/** Without a version it is opened as it is. */
+function open(
+	name: string,
+	version: number | undefined,
+	{ onStale, onWiped }: Callbacks,
+	onLost: () => void,
+): Promise<Database> {
 	return new Promise((resolve, reject) => {
 		let givenUp = false;
 		const giveUp = (error: unknown) => {
@@ -152,7 +179,7 @@ function open(name: string, { onStale, onWiped }: Callbacks, onLost: () => void)
 		// Another process may hold the database.
 		const timer = setTimeout(() => giveUp(new StorageLostError("slow")), soonMs);
 		if (typeof indexedDB === "undefined") return giveUp(new StorageLostError("refused"));
-		openDB<Schema>(name, steps.length, {
+		openDB<Schema>(name, version, {
 			upgrade(db, oldVersion, _newVersion, _tx, event) {
 				for (const step of steps.slice(oldVersion)) step(db);
 				if ((event as { dataLoss?: string }).dataLoss === "total") onWiped?.();
@@ -167,6 +194,7 @@ function open(name: string, { onStale, onWiped }: Callbacks, onLost: () => void)
 		}).then(
 			(db) => {
 				clearTimeout(timer);
+				fresh.set(db, beginFreshFile(name));
 				// A request that was blocked still succeeds later, and must not block others in turn.
 				if (givenUp) db.close();
 				else resolve(db);
@@ -177,7 +205,6 @@ function open(name: string, { onStale, onWiped }: Callbacks, onLost: () => void)
 }
 
 function openingError(error: unknown): unknown {
-	if (nameOf(error) === "VersionError") return new StorageLostError("newer", error);
 	if (nameOf(error) === "SecurityError") return new StorageLostError("refused", error);
 	return error;
 }

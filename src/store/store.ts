@@ -51,7 +51,7 @@ export interface Store {
 	dropDraft(key: string): Promise<void>;
 	preference(key: string): Promise<unknown>;
 	savePreference(key: string, value: unknown): Promise<void>;
-	/** What can be computed again from the events; a power cut may take it. */
+	/** What can be computed again from the events; a power cut may take it, or leave it unreadable, which is the same here. */
 	checkpoint(carId: string): Promise<unknown>;
 	saveCheckpoint(carId: string, value: unknown): Promise<void>;
 	dropCheckpoint(carId: string): Promise<void>;
@@ -146,7 +146,7 @@ export async function openStore({
 			await preferences.set(key, value);
 			told(null)({ preference: key, value });
 		},
-		checkpoint: checkpoints.get,
+		checkpoint: (carId) => run((db) => db.get("checkpoints", carId).catch(ifTorn)),
 		saveCheckpoint: checkpoints.set,
 		dropCheckpoint: checkpoints.drop,
 
@@ -174,6 +174,11 @@ export async function openStore({
 
 /** What only writing needs loads with the first write. */
 const transactions = () => import("./transactions");
+
+/** Chromium keeps large values in files of their own, and a power cut may leave a value whose file is not there. */
+function ifTorn(error: unknown): undefined {
+	if (!(error instanceof DOMException) || error.name !== "UnknownError") throw error;
+}
 
 async function refuseBad(car: Car | null, events: readonly LogEvent[]): Promise<void> {
 	const checks = await import("./checks");

@@ -12,6 +12,7 @@ import { contentRange, fraction, litres } from "../../src/domain/quantity";
 import { usualBudget } from "../../src/domain/warnings";
 import { bruteForce } from "../accuracy/bruteForce";
 import { histories } from "../accuracy/histories";
+import { besideBarePage } from "./bare";
 import { measureWaits } from "./browser";
 import { measureDataLog } from "./dataLog";
 import { measureImports } from "./hostileImport";
@@ -29,9 +30,18 @@ export async function main([stops = "1000", megabytes = "100", files = "2000"]: 
 	say("  opens to the shown estimate, ms", ms(plain.open), ms(slowed.open), ms(4 * plain.open));
 	say("  a key until the preview counts it, ms", ms(plain.preview), ms(slowed.preview), ms(4 * plain.preview));
 	say("  longest task of the page while typing, ms", ms(plain.longestTask), ms(slowed.longestTask), "");
+	await bareRatios();
 	await dataLog(Number(megabytes));
 	await imports(Number(files));
 	return 0;
+}
+
+/** A log of a year; a phone's processor is about four times slower than this. */
+async function bareRatios(): Promise<void> {
+	const { app, bare } = await besideBarePage(50, 4);
+	say("\nBeside a bare Preact page, pages 4x slower", "app, ms", "bare, ms", "ratio");
+	say("  from navigation to the first picture", ms(app.start), ms(bare.start), (app.start / bare.start).toFixed(1));
+	say("  from the tap until it is kept", ms(app.save), ms(bare.save), (app.save / bare.save).toFixed(1));
 }
 
 async function imports(files: number): Promise<void> {

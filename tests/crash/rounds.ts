@@ -141,6 +141,8 @@ async function settle(engine: Engine, site: Site, known: Known, tally: Tally): P
 	const button = await person.see("button", /^(Save( |$)|Start the account)/);
 	const { saved, underWay } = known;
 	const counts = countsOf(await engine.run(storedFills));
+	for (const error of await engine.errors())
+		if (/lost hold of|does not answer|could not write/.test(error)) fault(`after the end the app said: ${error}`);
 	const carIsGone = button === "Start the account";
 	if (carIsGone || [...saved].some((stop) => !counts.has(stop))) {
 		const missing = (from: ReadonlyMap<number, unknown>) => [...saved].filter((stop) => !from.has(stop)).length;

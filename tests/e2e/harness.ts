@@ -27,7 +27,10 @@ export function newFolder(): { path: string; remove(): void } {
 }
 
 /** A Chromium of the size and touch of a phone. Whatever it wants from beyond localhost ends in a trap and is counted. */
-export async function openPhone(profile: string): Promise<Phone> {
+export async function openPhone(
+	profile: string,
+	{ serviceWorkers = "allow" }: { readonly serviceWorkers?: "allow" | "block" } = {},
+): Promise<Phone> {
 	const trap = await openTrap();
 	const executablePath = findChromium();
 	if (!executablePath) throw new Error("the tests need a Chromium: run node src/tools/browser.mjs");
@@ -39,7 +42,7 @@ export async function openPhone(profile: string): Promise<Phone> {
 		hasTouch: true,
 		isMobile: true,
 		reducedMotion: "reduce",
-		serviceWorkers: "allow",
+		serviceWorkers,
 	});
 	const requests: string[] = [];
 	context.on("request", (request) => requests.push(request.url()));

@@ -1,5 +1,5 @@
 import "fake-indexeddb/auto";
-import { afterEach, expect, test } from "vitest";
+import { afterEach, expect, test, vi } from "vitest";
 import { openAccount, replay } from "../../src/domain/estimator/replay";
 import { countingEvents, type FillEvent, type LogEvent } from "../../src/domain/event";
 import { preparedLog, replayed } from "../../src/keeper/accounts";
@@ -14,6 +14,7 @@ let phones = 0;
 
 afterEach(() => {
 	for (const store of stores.splice(0)) store.close();
+	vi.restoreAllMocks();
 });
 
 async function phoneWith(events: readonly LogEvent[], name = `keeper ${++phones}`) {
@@ -91,6 +92,28 @@ test("checkpoints on the disk carry the account over a restart", async () => {
 	const after = await second.keeper.account(car.id);
 	expect(after.lines).toEqual(before.lines);
 	expect(after.now).toEqual(before.now);
+});
+
+test("a checkpoint that a power cut has left unreadable is as if it were not there, and is made anew", async () => {
+	const events = longLog(24, until);
+	const first = await phoneWith(events);
+	const before = await first.keeper.account(car.id);
+	const { get } = IDBObjectStore.prototype;
+	const asked: unknown[] = [];
+	// As Chromium does where the file of a large value is missing.
+	vi.spyOn(IDBObjectStore.prototype, "get").mockImplementation(function (this: IDBObjectStore, key) {
+		if (key !== `${car.id}/point/1`) return get.call(this, key);
+		asked.push(key);
+		throw new DOMException("Failed to read large IndexedDB value", "UnknownError");
+	});
+	const opened = vi.spyOn(IDBFactory.prototype, "open");
+	const second = await phoneWith([], first.name);
+	const saved = vi.spyOn(second.store, "saveCheckpoint");
+	const after = await second.keeper.account(car.id);
+	expect(asked).toHaveLength(1);
+	expect(after.lines).toEqual(before.lines);
+	expect(opened).toHaveBeenCalledTimes(1);
+	expect(saved.mock.calls.map(([key]) => key)).toContain(`${car.id}/point/1`);
 });
 
 test("a preview on a settled account shows the very numbers that saving then shows", async () => {

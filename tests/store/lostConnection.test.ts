@@ -157,10 +157,28 @@ describe("A store beside other tabs", () => {
 });
 
 describe("openStore", () => {
-	test("refuses data of a newer version", async () => {
+	test("refuses data of a newer version that keeps it elsewhere", async () => {
 		const name = `lost ${++serial}`;
 		(await openDB(name, 99)).close();
 		await expect(openStore({ name })).rejects.toMatchObject({ name: "StorageLostError", reason: "newer" });
+		expect((await openDB(name)).version).toBe(99);
+	});
+
+	test("reads and writes what a newer version has made and added to, which was taken back", async () => {
+		const { name, ...before } = await open();
+		await before.saveCar(aCar());
+		await before.append("car", [aStart()]);
+		before.close();
+		const newer = await openDB(name, 99, { upgrade: (db) => void db.createObjectStore("fleets") });
+		await newer.put("fleets", "kept", 1);
+		newer.close();
+		const store = await open({ name });
+		await store.append("car", [aFill()]);
+		expect((await store.events("car")).map(({ id }) => id)).toEqual(["fill", "start"]);
+		store.close();
+		const again = await openDB(name, 99);
+		expect(await again.get("fleets", 1)).toBe("kept");
+		again.close();
 	});
 
 	test("says where the browser keeps nothing", async () => {
