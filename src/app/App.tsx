@@ -44,7 +44,8 @@ export function Main() {
 					{car && isInvented(car.id) && !setup && <span class="invented">{shellWords().invented}</span>}
 				</div>
 			</header>
-			<main class="page">
+			<ToastList toasts={toasts} />
+			<main class="page" data-screen={setup ? "setup" : route.screen}>
 				{failure && <FailureCard failure={failure} />}
 				{phase !== "opening" && isAmiss(state, now()) && <Notices />}
 				{phase === "opening" ? (
@@ -56,7 +57,6 @@ export function Main() {
 				)}
 			</main>
 			{!setup && car && <Tabs current={route.screen} />}
-			<ToastList toasts={toasts} />
 		</>
 	);
 }

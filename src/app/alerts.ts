@@ -1,46 +1,42 @@
 /** The owner is told outside the app too: a badge on its icon, and a notification if that was asked for. */
 import { type Warning, warningsFor } from "../domain/warnings";
-import type { State } from "./model";
+import type { FleetCar } from "../keeper/glance";
+import { isOver } from "./attention";
 import { signalWord, warningWords } from "./text";
+import { carsWords } from "./words/cars";
 import { language } from "./words/language";
 
-let told: { readonly car: string | null; readonly key: string } | null = null;
-
-/** Call on every change; tells of each warning once. */
-export function warnOwner({ phase, car, account, settings }: State): void {
-	if (phase === "ready" && !car) setBadge(0);
-	if (!account) return;
-	const { now } = account;
-	const warnings = now ? warningsFor(now.estimate, now.calibration, now.surprise) : [];
-	const key = JSON.stringify([now?.last.id, warnings.map(gravity)]);
-	if (told?.car === account.car.id && told.key === key) return;
-	// A car that was just opened has no news: the screen says it all.
-	const news = told?.car === account.car.id;
-	told = { car: account.car.id, key };
-	setBadge(warnings.length);
-	// Whoever looks at the screen has been told.
-	if (news && settings.notify && warnings.length > 0 && document.visibilityState === "hidden") {
-		notify(account.car.name, warnings, now?.calibration?.name ?? "");
-	}
-}
-
-function gravity(warning: Warning): string {
-	return `${warning.code} ${"severity" in warning ? warning.severity : ""}`;
-}
-
-function setBadge(count: number): void {
+/** How many cars need somebody. */
+export function setBadge(count: number): void {
 	const badge = count > 0 ? navigator.setAppBadge?.(count) : navigator.clearAppBadge?.();
 	badge?.catch(() => {});
 }
 
-async function notify(carName: string, warnings: readonly Warning[], calibrationName: string): Promise<void> {
+/** What is to be told of a car; another text is news. */
+export function tidingsOf(car: FleetCar): string {
+	const warnings = warningsOf(car).map((warning) => [warning.code, "severity" in warning && warning.severity]);
+	return JSON.stringify([car.lastAt, isOver(car), car.grave && !car.checked, warnings]);
+}
+
+export async function notify(car: FleetCar): Promise<void> {
 	if (typeof Notification === "undefined" || Notification.permission !== "granted") return;
-	const words = warnings.map((warning) => warningWords(warning, calibrationName));
 	const registration = await navigator.serviceWorker?.getRegistration();
-	await registration?.showNotification(`${signalWord()}: ${words[0].title}`, {
-		body: `${carName}. ${words.map(({ sure, now }) => `${sure} ${now[0]}`).join(" ")}`,
-		icon: "icon-192.png",
-		tag: "blend",
-		lang: language,
-	});
+	const { title, body } = notice(car);
+	const tag = `blend ${car.carId}`;
+	await registration?.showNotification(title, { body, icon: "icon-192.png", tag, lang: language });
+}
+
+export function notice(car: FleetCar): { readonly title: string; readonly body: string } {
+	const words = warningsOf(car).map((warning) => warningWords(warning, car.calibration?.name ?? ""));
+	const { contradiction, contradictionMore, told } = carsWords();
+	const titles = car.grave && !car.checked ? [contradiction] : [];
+	const title = [...words.map(({ title }) => title), ...titles][0];
+	const sentences = words.map(({ sure, now }) => `${sure} ${now[0]}`);
+	if (titles.length > 0) sentences.push(contradictionMore);
+	return { title: told(signalWord(), title), body: told(car.name, sentences.join(" ")) };
+}
+
+/** That the last entry does not fit is a part of the contradiction, where there is one. */
+function warningsOf({ figures, calibration, surprise, grave, checked }: FleetCar): Warning[] {
+	return figures ? warningsFor(figures, calibration, grave || checked ? null : surprise) : [];
 }

@@ -1,7 +1,6 @@
 import { render } from "preact";
 import { followLaunches } from "../pwa/launch";
 import { Main } from "./App";
-import { warnOwner } from "./alerts";
 import { AppContext } from "./app";
 import { keeperInWorker } from "./keeperPort";
 import { seenOnThisDevice } from "./lastSeen";
@@ -40,6 +39,10 @@ wordsReady().then(() => {
 		</AppContext.Provider>,
 		root,
 	);
+	import("./followScreens").then(async ({ followScreens }) => {
+		await wordsReady();
+		followScreens();
+	}, report);
 });
 // The tank as last seen is on the screen before the worker is even started.
 setTimeout(async () => {
@@ -48,8 +51,9 @@ setTimeout(async () => {
 	await watchOver(model, keeper, () => localStorage, report);
 	const { watchBackups } = await import("./backupWatch");
 	await watchBackups(model, keeper, now, report);
+	const { watchFleet } = await import("./fleetWatch");
+	await watchFleet(model, keeper, now, report);
 });
-model.subscribe(() => warnOwner(model.state()));
 followLaunches(window);
 import("../pwa/update")
 	.then(({ browser, watchForUpdates }) =>

@@ -7,8 +7,10 @@ import type { Car } from "../domain/vehicle";
 import type { Damage } from "../keeper/care";
 import type { Handed } from "../keeper/handOver";
 import type { AccountView, DraftStop, PlanAnswer, PlanAsk, Preview, TankNow } from "../keeper/view";
+import type { ReportNote } from "../store/report";
 import type { BackupState } from "./backupState";
 import { type Failure, failureOf } from "./failure";
+import type { Fleet } from "./fleet";
 import type { KeeperPort } from "./keeperPort";
 import { type LastSeen, nothingSeen } from "./lastSeen";
 import { firstSettings, readSettings, type Settings } from "./settings";
@@ -34,6 +36,8 @@ export interface State {
 	readonly damage: Damage | null;
 	/** How a car stands with its backups; null until looked at. */
 	readonly backup: BackupState | null;
+	/** All cars at a glance; null until looked at. */
+	readonly fleet: Fleet | null;
 }
 
 export type Model = ReturnType<typeof createModel>;
@@ -58,6 +62,7 @@ export function createModel(
 		failure: null,
 		damage: null,
 		backup: null,
+		fleet: null,
 	};
 	const listeners = new Set<() => void>();
 	function set(change: Partial<State>): void {
@@ -214,10 +219,22 @@ export function createModel(
 				await saveSettings(change);
 				if (change.activeCar !== undefined) await refresh();
 			}),
-		exportLog: (carId = state.car?.id) => tried(async () => (carId === undefined ? null : keeper.exportLog(carId))),
+		exportLog: (carId = state.car?.id, report?: ReportNote) =>
+			tried(async () => (carId === undefined ? null : keeper.exportLog(carId, report))),
 		importLog: (text: string) => joined(() => keeper.importLog(text)),
 		lookAt: (handed: Handed) => tried(() => keeper.lookAt(handed)),
 		take: (handed: Handed) => joined(() => keeper.take(handed)),
+		/** The same for a car that is only watched: the active one stays, if there is one. */
+		watch: (handed: Handed) =>
+			tried(async () => {
+				const result = await keeper.take(handed);
+				if (result.ok) await refresh();
+				return result;
+			}),
+		readReport: keeper.readReport,
+		checkReport: keeper.checkReport,
+		allCars: keeper.fleet,
+		fleetSeen: (fleet: Fleet) => set({ fleet }),
 		damaged: (damage: Damage | null) => set({ damage }),
 		backedUp: (backup: BackupState) => set({ backup }),
 		/** Brings back what there is of it; gives what was missing. */

@@ -32,7 +32,12 @@ export function createToasts() {
 			const toast = { id: next++, text, action, stays };
 			// The same words twice are one message; an old undo makes way for the new one.
 			set([...toasts.filter((other) => other.text !== text && (other.stays || !action)), toast]);
-			if (!stays) setTimeout(() => dismiss(toast.id), shownMs);
+			const end = () => set(toasts.filter(({ id, stays }) => stays || id !== toast.id));
+			if (!stays) setTimeout(end, shownMs);
+		},
+		/** Whoever has reached it takes their time. */
+		keep(id: number): void {
+			set(toasts.map((toast) => (toast.id === id ? { ...toast, stays: true } : toast)));
 		},
 		dismiss,
 	};

@@ -38,8 +38,14 @@ export function budgetsOf(calibration: Calibration | null): Budgets {
 	return { lean: calibration?.leanBudget ?? usualBudget, knock: calibration?.knockBudget ?? usualBudget };
 }
 
-export function warningsFor(estimate: Estimate, calibration: Calibration | null, surprise: Surprise | null): Warning[] {
-	const { above, below } = estimate;
+/** What is warned of by. */
+type Chances = Pick<Estimate, "above" | "below">;
+
+export function warningsFor(
+	{ above, below }: Chances,
+	calibration: Calibration | null,
+	surprise: Surprise | null,
+): Warning[] {
 	const found: Warning[] = [];
 	const { lean, knock } = budgetsOf(calibration);
 	const tooLean = above !== null && above > lean;
@@ -58,7 +64,7 @@ export function warningsFor(estimate: Estimate, calibration: Calibration | null,
 	return found;
 }
 
-export function verdictOf(estimate: Estimate, calibration: Calibration | null): Verdict {
+export function verdictOf(estimate: Chances, calibration: Calibration | null): Verdict {
 	if (!calibration || estimate.above === null || estimate.below === null) return "noWindow";
 	if (estimate.above > 0.5 || estimate.below > 0.5) return "no";
 	const sides = warningsFor(estimate, calibration, null);

@@ -1,5 +1,6 @@
 /** What another phone hands over: what it would change, and the taking of it. Loaded when it is first asked for. */
 import { type Estimate, estimateOf } from "../domain/estimator/estimate";
+import type { Account } from "../domain/estimator/replay";
 import { countingEvents, isTankEvent, type LogEvent } from "../domain/event";
 import { err, ok, type Result } from "../domain/result";
 import type { Calibration, Car } from "../domain/vehicle";
@@ -12,8 +13,6 @@ import { mergeCars, newcomers } from "../store/merge";
 import type { Decided } from "../store/settings";
 import type { Merged, Store } from "../store/store";
 import type { Log } from "../store/wire";
-import { preparedLog, replayed } from "./accounts";
-import { storedPoint } from "./checkpoints";
 
 /** A log file, or a part that came in codes. */
 export type Handed = { readonly text: string } | { readonly part: Part };
@@ -46,8 +45,12 @@ export interface Standing {
 
 export type Taken = Merged & { readonly car: Car };
 
-/** What it would change, with the numbers that keeping it would show. */
-export async function lookedAt(store: Store, handed: Handed): Promise<Result<Handing, HandedFault>> {
+/** What it would change, with the numbers that keeping it would show. `reckon` is the keeper's own. */
+export async function lookedAt(
+	store: Store,
+	handed: Handed,
+	reckon: (car: Car, events: readonly LogEvent[]) => Promise<Pick<Account, "belief" | "calibration">>,
+): Promise<Result<Handing, HandedFault>> {
 	const read = await joinable(store, handed);
 	if (!read.ok) return read;
 	const { log, own, events } = read.value;
@@ -58,6 +61,11 @@ export async function lookedAt(store: Store, handed: Handed): Promise<Result<Han
 		const before = new Set(own?.calibrations.map(({ id }) => id));
 		const union = [...events, ...added];
 		const ids = new Set(union.map(({ id }) => id));
+		const standing = async (car: Car, events: readonly LogEvent[]): Promise<Standing | null> => {
+			if (!countingEvents(events).some(isTankEvent)) return null;
+			const { belief, calibration } = await reckon(car, events);
+			return { estimate: estimateOf(belief, calibration?.window ?? null), calibration };
+		};
 		return ok({
 			car,
 			carIsNew: !own,
@@ -66,8 +74,8 @@ export async function lookedAt(store: Store, handed: Handed): Promise<Result<Han
 			lacking: holesIn(added, ids).length,
 			decided,
 			calibrations: car.calibrations.filter(({ id }) => !before.has(id)),
-			before: own && (await standing(store, own, events)),
-			after: await standing(store, car, union),
+			before: own && (await standing(own, events)),
+			after: await standing(car, union),
 		});
 	} catch (error) {
 		return refused(error);
@@ -108,12 +116,4 @@ function refused(error: unknown): Result<never, HandedFault> {
 	const fault = faultOf(error);
 	if (!fault || fault.kind === "lost") throw error;
 	return err({ kind: "store", fault });
-}
-
-async function standing(store: Store, car: Car, events: readonly LogEvent[]): Promise<Standing | null> {
-	if (!countingEvents(events).some(isTankEvent)) return null;
-	const log = preparedLog(car, events);
-	const { checkpoint } = await replayed(log, await storedPoint(store, log));
-	const { belief, calibration } = checkpoint.account;
-	return { estimate: estimateOf(belief, calibration?.window ?? null), calibration };
 }

@@ -1,15 +1,18 @@
 import { suspectedFrom } from "../domain/doubt/odd";
 import { estimateOf, levelOf } from "../domain/estimator/estimate";
 import { compareEvents, isTankEvent, type LevelEvent, type LogEvent, type ReadingEvent } from "../domain/event";
+import { modelVersion } from "../domain/modelVersion";
 import type { MixGrid } from "../domain/plan/mixTable";
 import { ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
 import { copyingTo } from "../store/copying";
 import type { Heads } from "../store/head";
 import type { LogError } from "../store/logError";
+import type { ReportNote } from "../store/report";
 import type { Merged, Store } from "../store/store";
 import { agrees, preparedLog, type Replayed, replayed } from "./accounts";
 import { storedPoint, storePoint } from "./checkpoints";
+import type { Ways } from "./fleet";
 import type { Handed } from "./handOver";
 import { mendFor } from "./mend";
 import { previewsOf } from "./previews";
@@ -21,7 +24,9 @@ export type Keeper = ReturnType<typeof keeperOf>;
 interface Shown {
 	readonly count: number;
 	readonly settings: string;
-	readonly now: TankNow;
+	/** None in what an older version of the app kept. */
+	readonly model?: number;
+	readonly now: TankNow | null;
 }
 
 /** The account that was looked at last. */
@@ -67,7 +72,7 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 		const view = { car, count, now, lines, events: events.sort(compareEvents), unreadable: count - events.length };
 		open = { car, state, view, ahead: previewsOf(car, state, (other) => storedPoint(store, other)) };
 		if (now) {
-			const shown: Shown = { count, settings: settingsOf(car), now };
+			const shown: Shown = { count, settings: settingsOf(car), model: modelVersion, now };
 			await ifPossible(() => store.saveCheckpoint(`${carId}/shown`, shown));
 		}
 		return view;
@@ -80,8 +85,39 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 			return open ? answer(open) : null;
 		});
 
+	/** How cars are reckoned that nobody looks at: in small steps. `keeping`: with points to go on from. */
+	const aside = (keeping: boolean): Ways => ({
+		settingsOf,
+		nowOf: tankNow,
+		async reckon(car, events) {
+			const log = preparedLog(car, events);
+			if (open?.car.id === car.id && open.state.log.prints.at(-1) === log.prints.at(-1)) return open.state;
+			return replayed(log, await storedPoint(store, log), async (point) => {
+				await new Promise((done) => setTimeout(done));
+				if (keeping) await ifPossible(() => storePoint(store, log, point));
+			});
+		},
+		async contradictionOf(car, state) {
+			const closely = await import("./contradiction");
+			const odd = await closely.oddIn(car, state, (log) => storedPoint(store, log));
+			return odd && closely.contradictionOf(odd);
+		},
+	});
+
 	return {
 		cars: () => store.cars(),
+		/** Every car at a glance, as it was last reckoned; quick. */
+		fleet: async () => (await import("./fleet")).fleetOf(store, { settingsOf }),
+		/** Reckons a car for the view of all, if its log has changed since. */
+		async catchUp(carId: string): Promise<void> {
+			// The car on the screen comes first, and need not be reckoned twice.
+			await queue;
+			await (await import("./fleet")).caughtUp(store, carId, aside(true));
+		},
+		/** What a report says; nothing is kept. */
+		readReport: async (text: string) => (await import("./reports")).readReport(store, text),
+		/** What the entries of a report come to; null: they would take too long. */
+		checkReport: async (text: string) => (await import("./reports")).checkReport(text, aside(false)),
 		/** The tank as last seen, if nothing has changed since; quick. */
 		async shown(carId: string): Promise<TankNow | null> {
 			const [car, count, raw] = await Promise.all([
@@ -142,9 +178,10 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 			if (open?.car.id === carId) open = null;
 			return store.removeCar(carId);
 		},
-		async exportLog(carId: string): Promise<string> {
+		/** `report`: what is said beside the log, which makes it a report. */
+		async exportLog(carId: string, report?: ReportNote): Promise<string> {
 			const { formatLog } = await import("../store/backup");
-			return formatLog({ car: await carOf(carId), events: await store.events(carId) });
+			return formatLog({ car: await carOf(carId), events: await store.events(carId) }, report);
 		},
 		/** The union with a log file. */
 		async importLog(text: string): Promise<Result<Merged & { car: Car }, LogError>> {
@@ -155,7 +192,13 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 			return ok({ ...merged, car: log.value.car });
 		},
 		/** What a log file, or a part of a log from another phone, would change. */
-		lookAt: (handed: Handed) => inTurn(async () => (await handOver()).lookedAt(store, handed)),
+		lookAt: (handed: Handed) =>
+			inTurn(async () =>
+				(await handOver()).lookedAt(store, handed, async (car, events) => {
+					const log = preparedLog(car, events);
+					return (await replayed(log, await storedPoint(store, log))).checkpoint.account;
+				}),
+			),
 		/** The union with it. */
 		take: (handed: Handed) => inTurn(async () => (await handOver()).takenIn(store, handed)),
 		/** What every log must come to, for the page to remember. */

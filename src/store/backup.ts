@@ -4,6 +4,7 @@ import { err, ok, type Result } from "../domain/result";
 import { longestFile, mostEvents } from "./limits";
 import { badAt, check, type LogError, type LogFault, shownText, type Where } from "./logError";
 import { referenceError } from "./references";
+import type { ReportNote } from "./report";
 import { scanJson } from "./scanJson";
 import { carSchema, eventSchema, format, type Log, version } from "./wire";
 
@@ -12,6 +13,12 @@ export type { Log } from "./wire";
 
 /** Reads a log file; never throws. */
 export function parseLog(text: string): Result<Log, LogError> {
+	const file = parseFile(text);
+	return file.ok ? readEnvelope(file.value) : file;
+}
+
+/** The file as it is: an object whose text is sound, and nothing else is known of it. */
+export function parseFile(text: string): Result<Record<string, unknown>, LogError> {
 	if (text.length > longestFile) return notALog("file", { code: "tooLong" });
 	const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
 	const first = /[^ \n\r\t]/.exec(body);
@@ -22,16 +29,16 @@ export function parseLog(text: string): Result<Log, LogError> {
 		const { at, fault, refused } = found;
 		return err({ kind: refused ? "bad" : "notALog", where: lineOf(body, at), fault });
 	}
-	return readEnvelope(JSON.parse(body) as Record<string, unknown>);
+	return ok(JSON.parse(body) as Record<string, unknown>);
 }
 
 /** Writes a log file. The same log gives the same text, whatever the order of its events and fields. */
-export function formatLog({ car, events }: Log): string {
-	const file = { format, version, car, events: [...events].sort(compareEvents) };
+export function formatLog({ car, events }: Log, report?: ReportNote): string {
+	const file = { format, version, ...(report && { report }), car, events: [...events].sort(compareEvents) };
 	return `${JSON.stringify(canonical(file), null, 2)}\n`;
 }
 
-function readEnvelope(file: Record<string, unknown>): Result<Log, LogError> {
+export function readEnvelope(file: Record<string, unknown>): Result<Log, LogError> {
 	if (file.format !== format) {
 		const { where, fault } = badAt(file, ["format"], "format");
 		return notALog(where, fault);
@@ -78,7 +85,7 @@ function lineOf(text: string, at: number): Where {
 	return { line, column: at - begin + 1 };
 }
 
-const leading = ["format", "version", "car", "events", "id", "name", "at", "kind"];
+const leading = ["format", "version", "report", "car", "events", "id", "name", "at", "kind"];
 
 /** The same with its names in one order: those a reader looks for first, then by the alphabet. */
 function canonical(value: unknown): unknown {

@@ -40,6 +40,7 @@ type Field =
 	| "format"
 	| "version"
 	| "events"
+	| "report"
 	| keyof typeof mostOf;
 
 /** What must hold between the parts of a log. */

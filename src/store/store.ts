@@ -6,8 +6,7 @@ import { type Callbacks, type Connection, connect, type StoreName, write } from 
 import { DuplicateIdError, StorageLostError } from "./errors";
 import type { Head, Heads } from "./head";
 import { longMs } from "./patience";
-import { eventsOf, readCar, readEvent, refuse } from "./records";
-import { repetitionIn } from "./references";
+import { eventsOf, readCar, readEvent } from "./records";
 import type { Repair } from "./repair";
 import type { Holdings } from "./snapshot";
 import type { Merged } from "./transactions";
@@ -126,7 +125,6 @@ export async function openStore({
 		},
 		async merge(log) {
 			await refuseBad(log.car, log.events);
-			refuse(repetitionIn(log, log));
 			const { merge } = await transactions();
 			const onDone = ({ written }: { readonly written: Written }) => {
 				told(null)(written);

@@ -8,7 +8,7 @@ import { digestOf, type Head, noEvents, withEvents } from "./head";
 import { mostCalibrations, mostEvents } from "./limits";
 import { mergeCars, newcomers } from "./merge";
 import { eventsOf, readCar, readEvent, refuse } from "./records";
-import { danglingError } from "./references";
+import { danglingError, repetitionIn } from "./references";
 import { type Decided, withChanges } from "./settings";
 import { headIn, putHead } from "./storedHead";
 import type { Log } from "./wire";
@@ -90,7 +90,9 @@ export async function append(
  * Events keep the places that they have in the chains of the devices that wrote them. They may name calibrations and events
  * that only this device has.
  */
-export async function merge(tx: Writing, { car, events }: Log): Promise<Merged & { readonly written: WrittenCar }> {
+export async function merge(tx: Writing, log: Log): Promise<Merged & { readonly written: WrittenCar }> {
+	refuse(repetitionIn(log, log));
+	const { car, events } = log;
 	const cars = tx.objectStore("cars");
 	const stored = tx.objectStore("events");
 	const range = eventsOf(car.id);

@@ -35,9 +35,9 @@ const text = z
 	.check(z.minLength(1), z.maxLength(longestName), z.refine(isWellFormed, must("wellFormed")));
 
 /** What screens show. */
-const label = text.check(z.refine(isTame, must("tame")));
+export const label = text.check(z.refine(isTame, must("tame")));
 
-const aFraction = quantity<Fraction>(z.number(must("fraction")).check(z.gte(0), z.lte(1)));
+export const aFraction = quantity<Fraction>(z.number(must("fraction")).check(z.gte(0), z.lte(1)));
 const aBudget = quantity<Fraction>(z.number(must("budget")).check(z.gt(0), z.lt(1)));
 // Nothing is known where the spread exceeds the whole scale.
 const aLevelSd = z.number(must("levelSd")).check(z.gte(finest), z.lte(0.5));
@@ -55,7 +55,7 @@ const aWindow = z
 	.check(z.refine(([low, high]) => low < high, must("windowInOrder")));
 
 const timePattern = /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,9})?)?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
-const aTime = z.string(must("time")).check(z.regex(timePattern), z.refine(isRealDay, must("realDay")));
+export const aTime = z.string(must("time")).check(z.regex(timePattern), z.refine(isRealDay, must("realDay")));
 
 const aProduct = z.looseObject({ id: label, range: aRange }, must("product"));
 

@@ -42,8 +42,12 @@ async function photographed(page: Page, name: string): Promise<string> {
 	const path = inFolder(name);
 	const code = page.locator("svg.qr").first();
 	// As a person holds the phone for it: the code in the middle, nothing before it.
-	for (const note of await page.getByRole("button", { name: /^Dismiss/ }).all()) await note.click();
-	await code.evaluate((code) => code.scrollIntoView({ block: "center" }));
+	await code.evaluate((code) => {
+		// Notes go by themselves, too: all at once, or one is gone while another is dismissed.
+		for (const dismiss of document.querySelectorAll<HTMLElement>('.toast [aria-label^="Dismiss"]')) dismiss.click();
+		code.scrollIntoView({ block: "center" });
+	});
+	await page.locator(".toast").first().waitFor({ state: "detached" });
 	await code.screenshot({ path });
 	return path;
 }

@@ -38,12 +38,16 @@ export function AmountCard(props: AmountCardProps) {
 					autocomplete="off"
 					placeholder="0"
 					value={pour.typed}
-					aria-invalid={refused}
-					aria-describedby={refused ? "amount-fault" : undefined}
+					aria-invalid={refused || fault !== null}
+					aria-describedby={refused ? "amount-fault" : fault === null ? undefined : "amount-limit"}
 					onInput={(event) => onChange({ typed: event.currentTarget.value })}
 				/>
 			</div>
-			{fault !== null && <p class="fault">{fault}</p>}
+			{fault !== null && (
+				<p class="fault" id="amount-limit" role="alert">
+					{fault}
+				</p>
+			)}
 			{source && (
 				<AmountBar source={source} amount={amount} most={most} unit={unit} onSlide={(typed) => onChange({ typed })} />
 			)}

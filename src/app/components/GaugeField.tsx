@@ -59,7 +59,7 @@ export function GaugeField({ label, value, onChange, hint, unknown: named }: Gau
 					type="button"
 					class="button"
 					aria-label={stop.less(label)}
-					disabled={step === 0}
+					aria-disabled={step === 0}
 					onClick={() => set((step ?? steps / 2 + 1) - 1)}
 				>
 					−
@@ -71,7 +71,7 @@ export function GaugeField({ label, value, onChange, hint, unknown: named }: Gau
 					type="button"
 					class="button"
 					aria-label={stop.more(label)}
-					disabled={step === steps}
+					aria-disabled={step === steps}
 					onClick={() => set((step ?? steps / 2 - 1) + 1)}
 				>
 					+

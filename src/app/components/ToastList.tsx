@@ -8,7 +8,7 @@ export function ToastList({ toasts }: { readonly toasts: Toasts }) {
 	return (
 		<div class="toasts" role="status" aria-live="polite">
 			{list.map(({ id, text, action }) => (
-				<div class="toast" key={id}>
+				<div class="toast" key={id} onFocusIn={() => toasts.keep(id)}>
 					<span>{text}</span>
 					<span class="row">
 						{action && (

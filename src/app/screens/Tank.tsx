@@ -158,7 +158,7 @@ function VerdictLine({ verdict, fresh, doubted, now }: VerdictLineProps) {
 	const reserved = doubted?.words ?? (fresh ? blendWords().verdicts.fresh : null);
 	const words = (verdict === "yes" && reserved) || verdictWords(verdict);
 	return (
-		<div class={`verdict ${words === doubted?.words ? "unsure" : verdict}`}>
+		<div class={`verdict ${words === doubted?.words ? "unsure" : verdict}`} aria-live="polite">
 			<h2>{words.line}</h2>
 			<p>
 				{words.more}

@@ -1,5 +1,6 @@
 /** The account of a tank: a fold of its log. */
 import { countingEvents, isTankEvent, type LogEvent, type TankEvent } from "../event";
+import { modelVersion } from "../modelVersion";
 import type { Calibration, Car } from "../vehicle";
 import { absorb, initialBelief, type Surprise } from "./absorb";
 import type { Belief } from "./belief";
@@ -25,12 +26,6 @@ export interface Account {
 	readonly belief: Belief;
 	readonly calibration: Calibration | null;
 }
-
-/**
- * Raised whenever the same log gives other numbers than before: old checkpoints are then worth nothing. 2: odometers count, in
- * logs that have them; 3: baselines of trims, in logs that have them. All others give the same numbers as under 1.
- */
-const modelVersion = 3;
 
 export function openAccount(car: Car): Account {
 	return {

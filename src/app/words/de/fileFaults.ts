@@ -68,6 +68,7 @@ export const words: Words = {
 		unquoted: "muss eine Zahl ohne Anführungszeichen sein",
 		format: 'muss "heeltap-log" sein',
 		version: "muss eine ganze Zahl ab 1 sein, etwa 1",
+		report: "muss sein, was diese App in einen Bericht schreibt; die Datei wurde verändert oder ist beschädigt",
 		events: "muss eine Liste von Einträgen sein, auch leer: []",
 		injectorFlow: `muss der Durchfluss einer Einspritzdüse sein, ${upTo(mostOf.injectorFlow)} cc/min`,
 		pressure: `muss ein Druck ${upTo(mostOf.pressure)} kPa sein`,

@@ -27,10 +27,8 @@ export const words: Words = {
 	showOther: "Auf dem anderen Gerät scannen oder öffnen:",
 	scanWhat:
 		"Wählen Sie auf dem anderen Gerät Auto → Scannen oder öffnen, und scannen Sie dies damit. Es fragt, bevor es etwas behält.",
-	link: "Als Link",
 	longLink:
 		"Für einen Link ist das zu lang: Lassen Sie das andere Gerät die Codes scannen, oder senden Sie das Logbuch als Datei.",
-	file: "Als Datei",
 	codesFileHead: (car) => `Einträge von „${car}“ für Heeltap. Öffnen Sie diese Datei in der App, oder den Link:`,
 	codesFileName: (car) => `${car}-eintraege`,
 	wholeFile: "Das ganze Logbuch als Datei:",

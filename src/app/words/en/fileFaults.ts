@@ -69,6 +69,7 @@ export const words = {
 		unquoted: "must be a number without quotes",
 		format: 'must be "heeltap-log"',
 		version: "must be a whole number from 1, such as 1",
+		report: "must be what this app writes into a report; the file was changed, or is damaged",
 		events: "must be a list of events, perhaps empty: []",
 		injectorFlow: `must be the flow of one injector ${from(mostOf.injectorFlow)} cc/min`,
 		pressure: `must be a pressure ${from(mostOf.pressure)} kPa`,

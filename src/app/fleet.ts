@@ -1,0 +1,12 @@
+/** All cars, and which of them need somebody. */
+import type { FleetCar, Glance } from "../keeper/glance";
+
+export interface Fleet {
+	/** What needs attention comes first. */
+	readonly cars: readonly FleetCar[];
+	/** Ids of those over a limit, or whose entries go against each other. */
+	readonly over: readonly string[];
+}
+
+/** A row of a list of cars, whether they are on this phone or not. */
+export type Listed = Glance & Partial<Pick<FleetCar, "current" | "checked">>;

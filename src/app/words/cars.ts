@@ -1,0 +1,4 @@
+import { words } from "./en/cars";
+import { inLanguage } from "./language";
+
+export const carsWords = inLanguage(words, () => import("./de/cars"));

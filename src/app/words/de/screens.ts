@@ -1,0 +1,25 @@
+import type { Words } from "../en/screens";
+
+export const words: Words = {
+	tank: "Tank",
+	fill: "Tanken",
+	plan: "Was tanken?",
+	log: "Logbuch",
+	entry: "Eintrag im Logbuch",
+	correct: "Tankstopp berichtigen",
+	car: "Auto",
+	calibration: "Abstimmung",
+	costs: "Kosten",
+	places: "Orte",
+	place: "Ort",
+	table: "Mischtabelle",
+	measure: "Messung",
+	datalog: "Datenlog",
+	engine: "Motor",
+	why: "Warum diese Zahl",
+	doubt: "Was dahinter stecken kann",
+	card: "Abstimmungskarte",
+	take: "Übernehmen",
+	hand: "Übergeben",
+	setup: "Auto einrichten",
+};
