@@ -81,3 +81,23 @@ test("An entry that was saved after all and then typed otherwise is not lost wit
 	expect(amount().value).toBe("7.5");
 	expect(new DuplicateIdError("event", "x").message).not.toContain("look at the log");
 });
+
+test("What was half typed and could not be written is tried again by itself, and is there after the app was killed", async () => {
+	let tries = 0;
+	const wrap = (keeper: KeeperPort): KeeperPort => ({
+		...keeper,
+		async saveDraft(key, value) {
+			tries++;
+			if (tries === 1) throw new StorageLostError("slow");
+			return keeper.saveDraft(key, value);
+		},
+	});
+	const app = await renderApp({ at: "#/fill", logs: [{ car: aCar(), events: life }], wrap });
+	await screen.findByRole("textbox", { name: /^Amount/ });
+	await app.user.click(button(/^Gasoline E10/));
+	await screen.findByText(/does not answer/);
+	await waitFor(() => expect(tries).toBe(2));
+	await waitFor(() => expect(screen.queryByText(/does not answer/)).toBeNull());
+	await app.restart();
+	await waitFor(() => expect(button(/^Gasoline E10/).getAttribute("aria-pressed")).toBe("true"));
+});

@@ -34,7 +34,7 @@ export const words: Words = {
 	doubtToo: "Die letzten Einträge widersprechen sich: Klären Sie das zuerst.",
 	oddToo: "Der letzte Eintrag passt nicht zur Rechnung.",
 	checked: "Was an den letzten Einträgen auffällt, wurde durchgesehen.",
-	about34: (content, range) => `Etwa ${content}, 9 von 10: ${range}.`,
+	figures: (content, range) => `Etwa ${content}, 9 von 10: ${range}.`,
 	chances: (above, below) => `Zu viel Ethanol: ${above}, zu wenig: ${below}.`,
 	window: (name, window) => `Fenster ${window} („${name}“).`,
 	lastEntry: (when) => `Letzter Eintrag: ${when}.`,

@@ -34,7 +34,7 @@ export const words = {
 	doubtToo: "Its last entries contradict each other: settle that first.",
 	oddToo: "Its last entry does not fit the account.",
 	checked: "What is odd about its last entries was gone through.",
-	about34: (content: string, range: string) => `About ${content}, 9 in 10: ${range}.`,
+	figures: (content: string, range: string) => `About ${content}, 9 in 10: ${range}.`,
 	chances: (above: string, below: string) => `Too much ethanol: ${above}, too little: ${below}.`,
 	window: (name: string, window: string) => `Window ${window} (“${name}”).`,
 	lastEntry: (when: string) => `Last entry ${when}.`,
