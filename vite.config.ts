@@ -89,8 +89,8 @@ export default defineConfig({
 					name: "e2e",
 					include: ["tests/e2e/**/*.test.ts", "tests/size.test.ts"],
 					globalSetup: "tests/e2e/build.ts",
-					fileParallelism: false,
-					// After the others: times and time-outs are measured on a quiet machine.
+					// Browsers mostly wait: two at a time, and after all that computes.
+					maxWorkers: 2,
 					sequence: { groupOrder: 1 },
 					testTimeout: 120_000,
 					hookTimeout: 120_000,
@@ -102,7 +102,7 @@ export default defineConfig({
 					name: "engines",
 					include: ["tests/{engines,crash}/**/*.test.ts"],
 					globalSetup: "tests/e2e/build.ts",
-					fileParallelism: false,
+					maxWorkers: 2,
 					testTimeout: 300_000,
 					hookTimeout: 300_000,
 				},

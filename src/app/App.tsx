@@ -24,6 +24,7 @@ const DataLogScreen = later(async () => (await import("./screens/DataLog")).Data
 const EngineScreen = later(async () => (await import("./screens/Engine")).EngineScreen);
 const WhyScreen = later(async () => (await import("./screens/Why")).WhyScreen);
 const DoubtScreen = later(async () => (await import("./screens/Doubt")).DoubtScreen);
+const WatchedScreen = later(async () => (await import("./screens/Watched")).WatchedScreen);
 const SharedScreen = later(async () => (await import("./screens/Shared")).SharedScreen);
 const Notices = later(async () => (await import("./components/Notices")).Notices);
 const SetupScreen = later(async () => (await import("./screens/Setup")).SetupScreen);
@@ -33,8 +34,8 @@ export function Main() {
 	const route = useRoute();
 	useTheme(state.settings.theme);
 	const { car, phase, failure } = state;
-	// Cards and what other phones hand over need no car.
-	const carless = route.screen === "card" || route.screen === "take";
+	// Cards, reports and what other phones hand over need no car.
+	const carless = route.screen === "card" || route.screen === "take" || route.screen === "reports";
 	const setup = phase === "ready" && (route.screen === "setup" || !(car || carless));
 	return (
 		<>
@@ -104,6 +105,10 @@ function Screen({ route }: { readonly route: Route }) {
 		case "take":
 		case "hand":
 			return <SharedScreen {...route} />;
+		case "report":
+		case "cars":
+		case "reports":
+			return <WatchedScreen {...route} />;
 		default:
 			return <TankScreen />;
 	}
@@ -146,6 +151,9 @@ const parents: Readonly<Record<string, string>> = {
 	card: "car",
 	take: "car",
 	hand: "car",
+	report: "tank",
+	cars: "car",
+	reports: "car",
 };
 
 function Tabs({ current }: { readonly current: string }) {

@@ -22,7 +22,7 @@ export async function notify(car: FleetCar): Promise<void> {
 	if (typeof Notification === "undefined" || Notification.permission !== "granted") return;
 	const registration = await navigator.serviceWorker?.getRegistration();
 	const { title, body } = notice(car);
-	const tag = `blend ${car.carId}`;
+	const tag = `${car.carId}/blend`;
 	await registration?.showNotification(title, { body, icon: "icon-192.png", tag, lang: language });
 }
 

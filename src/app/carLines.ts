@@ -25,6 +25,7 @@ export function carLines(car: Listed, now: number): CarLines {
 	else if (car.grave && need !== "doubt") lines.push(words.doubtToo);
 	else if (!car.grave && car.surprise && need !== "odd") lines.push(words.oddToo);
 	const days = daysSilent(car, now);
-	if (lastAt !== null && days !== null) lines.push(days < silentDays ? words.lastEntry(ago(lastAt, now)) : words.silent(days));
+	if (lastAt !== null && days !== null)
+		lines.push(days < silentDays ? words.lastEntry(ago(lastAt, now)) : words.silent(days));
 	return { need, title: words.needs[need], lines };
 }

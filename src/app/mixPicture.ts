@@ -181,7 +181,7 @@ function chosenColumns(count: number, most: number): number[] {
 }
 
 /** Lines that fit a width, broken at spaces. */
-function wrapped(words: string, width: number, size: number): string[] {
+export function wrapped(words: string, width: number, size: number): string[] {
 	const most = Math.max(8, Math.floor(width / (size * letter * 0.92)));
 	const lines: string[] = [];
 	for (const word of words.split(" ")) {

@@ -231,7 +231,7 @@ export function createModel(
 				if (result.ok) await refresh();
 				return result;
 			}),
-		readReport: keeper.readReport,
+		readReport: (text: string) => tried(() => keeper.readReport(text)),
 		checkReport: keeper.checkReport,
 		allCars: keeper.fleet,
 		fleetSeen: (fleet: Fleet) => set({ fleet }),

@@ -2,6 +2,8 @@
 export type Route =
 	| { readonly screen: "tank" | "fill" | "log" | "car" | "setup" | "plan" | "places" | "table" | "costs" | "datalog" }
 	| { readonly screen: "engine" | "why" }
+	/** The tank report, all cars of this phone, and reports of others. */
+	| { readonly screen: "report" | "cars" | "reports" }
 	/** Cards, and what phones hand to each other; the id is what a link holds, or nothing. */
 	| { readonly screen: "card" | "take" | "hand"; readonly id: string | null }
 	/** What is known of the pumps of a place; the id is its name. */
@@ -19,6 +21,7 @@ export function parseRoute(hash: string): Route {
 	if (screen === "calibration" || screen === "measure" || screen === "doubt") return { screen, id: id || null };
 	if (screen === "card" || screen === "take" || screen === "hand") return { screen, id: id || null };
 	if (screen === "plan" || screen === "places" || screen === "table" || screen === "costs") return { screen };
+	if (screen === "report" || screen === "cars" || screen === "reports") return { screen };
 	if (screen === "datalog" || screen === "engine" || screen === "why") return { screen };
 	if (screen === "fill" || screen === "log" || screen === "car" || screen === "setup") return { screen };
 	return { screen: "tank" };

@@ -1,11 +1,14 @@
 import { useEffect } from "preact/hooks";
 import "./usePrintedSheet.css";
 
-/** While the screen is shown, printing puts its sheet on paper and nothing else; every other screen prints as it is. */
-export function usePrintedSheet(): void {
+/**
+ * While the screen is shown, printing puts its sheet, or its report, on paper and nothing else; every other screen prints as
+ * it is.
+ */
+export function usePrintedSheet(prints: "sheet" | "report" = "sheet"): void {
 	useEffect(() => {
 		const { dataset } = document.documentElement;
-		dataset.prints = "sheet";
+		dataset.prints = prints;
 		return () => {
 			delete dataset.prints;
 		};

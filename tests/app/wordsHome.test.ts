@@ -22,6 +22,7 @@ const exceptions: Readonly<Record<string, readonly string[]>> = {
 	"screens/readings/trimForm.ts": ["scan tool"],
 	"screens/readings/tubeForm.ts": ["water tube, ▪ mL with ▪ mL of water, layer ▪ mL"],
 	// Names under which things are kept, and of workers.
+	"keepFocus.ts": ["main, dialog, section, form, fieldset, ul, ol"],
 	"automaticBackup.ts": ["▪/backup file"],
 	"keptData.ts": ["asked to keep data", "(display-mode: standalone)"],
 	"logReader.ts": ["data log"],

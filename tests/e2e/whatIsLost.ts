@@ -2,17 +2,29 @@
 export function whatIsLost(width: number): string[] {
 	const told = (element: Element | null) =>
 		`${element?.tagName.toLowerCase()}.${element?.getAttribute("class")} “${element?.textContent?.slice(0, 30)}”`;
-	const scrolls = (element: Element | null): boolean =>
-		element !== null && (/auto|scroll/.test(getComputedStyle(element).overflowX) || scrolls(element.parentElement));
-	const floats = (element: Element | null): boolean =>
-		element !== null &&
-		(/fixed|sticky/.test(getComputedStyle(element).position) || floats(element.parentElement));
+	const under = (holds: (style: CSSStyleDeclaration) => boolean) => {
+		const known = new Map<Element | null, boolean>([[null, false]]);
+		return function isUnder(element: Element | null): boolean {
+			const said =
+				known.get(element) ?? (holds(getComputedStyle(element as Element)) || isUnder(element?.parentElement ?? null));
+			known.set(element, said);
+			return said;
+		};
+	};
+	const scrolls = under(({ overflowX }) => /auto|scroll/.test(overflowX));
+	const floats = under(({ position }) => /fixed|sticky/.test(position));
 	const found: string[] = [];
 	const texts: { element: Element; box: DOMRect }[] = [];
 	const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 	for (let node = walker.nextNode(); node; node = walker.nextNode()) {
 		const element = node.parentElement;
-		if (!element || !node.textContent?.trim() || !element.checkVisibility() || element.closest(".hidden, option")) continue;
+		if (
+			!element ||
+			!node.textContent?.trim() ||
+			!element.checkVisibility({ visibilityProperty: true }) ||
+			element.closest(".hidden, option")
+		)
+			continue;
 		const range = document.createRange();
 		range.selectNodeContents(node);
 		const boxes = [...range.getClientRects()].filter((box) => box.width > 1);
@@ -32,19 +44,21 @@ export function whatIsLost(width: number): string[] {
 		const cut = (overflow: string) => overflow === "hidden" || overflow === "clip";
 		if ((cut(overflowX) && scrollWidth > clientWidth + 1) || (cut(overflowY) && scrollHeight > clientHeight + 1))
 			found.push(`cut off: ${told(element)}`);
-		if (element instanceof HTMLSelectElement) continue;
 	}
 	// Line boxes are taller than their letters.
 	const top = ({ top, height }: DOMRect) => top + height * 0.3;
 	const bottom = ({ bottom, height }: DOMRect) => bottom - height * 0.3;
+	texts.sort((one, other) => top(one.box) - top(other.box));
 	texts.forEach(({ element, box }, i) => {
-		for (const other of texts.slice(i + 1)) {
-			const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
-			const down = Math.min(bottom(box), bottom(other.box)) - Math.max(top(box), top(other.box));
-			if (across > 2 && down > 1) found.push(`${told(element)} lies on ${told(other.element)}`);
+		for (let j = i + 1; j < texts.length && top(texts[j].box) < bottom(box) - 1; j++) {
+			const { element: other, box: to } = texts[j];
+			const across = Math.min(box.right, to.right) - Math.max(box.left, to.left);
+			const down = Math.min(bottom(box), bottom(to)) - top(to);
+			if (across > 2 && down > 1) found.push(`${told(element)} lies on ${told(other)}`);
 		}
 	});
-	if (document.documentElement.scrollWidth > width) found.push(`the page is ${document.documentElement.scrollWidth} px wide`);
+	if (document.documentElement.scrollWidth > width)
+		found.push(`the page is ${document.documentElement.scrollWidth} px wide`);
 	return [...new Set(found)];
 }
 
@@ -53,8 +67,11 @@ export function turnWords(): void {
 	document.documentElement.dir = "rtl";
 	const letters = "אבגדהוזחטיכלמנסעפצקרשת";
 	const turned = (word: string) =>
-		Array.from({ length: Math.ceil(word.length * 1.5) }, (_, i) => letters[(word.charCodeAt(i % word.length) + i) % 22]).join("");
+		Array.from(
+			{ length: Math.ceil(word.length * 1.5) },
+			(_, i) => letters[(word.charCodeAt(i % word.length) + i) % 22],
+		).join("");
 	const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 	for (let node = walker.nextNode(); node; node = walker.nextNode())
-		node.textContent = node.textContent?.replace(/[\p{Letter}’]+/gu, turned) ?? "";
+		node.textContent = node.textContent?.replace(/[A-Za-z’]+/g, turned) ?? "";
 }

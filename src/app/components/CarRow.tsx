@@ -10,7 +10,7 @@ interface CarRowProps {
 	readonly now: number;
 	/** Beside its name. */
 	readonly mark?: string | undefined;
-	/** Makes the row a button. */
+	/** Makes its name a button that takes up the whole row. */
 	readonly onOpen?: () => void;
 	readonly children?: ComponentChildren;
 }
@@ -19,32 +19,26 @@ interface CarRowProps {
 export function CarRow({ car, now, mark, onOpen, children }: CarRowProps) {
 	const id = useId();
 	const { need, title, lines } = carLines(car, now);
-	const told = (
-		<>
-			<span class="name" id={`${id}-name`}>
-				{car.name}
-			</span>
-			{mark && <span class="invented">{mark}</span>}
-			<span class="told" id={`${id}-told`}>
+	const name = <span class="name">{car.name}</span>;
+	return (
+		<li class={`carrow ${need}`}>
+			<div class="head">
+				{onOpen ? (
+					<button type="button" aria-describedby={`${id}-told`} onClick={onOpen}>
+						{name}
+					</button>
+				) : (
+					<h3>{name}</h3>
+				)}
+				{mark && <span class="invented">{mark}</span>}
+			</div>
+			<p class="told" id={`${id}-told`}>
 				<strong>
 					<Sign need={need} above={(car.figures?.above ?? 0) >= (car.figures?.below ?? 0)} />
 					{title}
-				</strong>
-				{lines.map((line) => (
-					<span key={line}> {line}</span>
-				))}
-			</span>
-		</>
-	);
-	return (
-		<li class={`carrow ${need}`}>
-			{onOpen ? (
-				<button type="button" aria-labelledby={`${id}-name`} aria-describedby={`${id}-told`} onClick={onOpen}>
-					{told}
-				</button>
-			) : (
-				<div class="head">{told}</div>
-			)}
+				</strong>{" "}
+				{lines.join(" ")}
+			</p>
 			{children}
 		</li>
 	);

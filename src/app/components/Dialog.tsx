@@ -12,12 +12,15 @@ interface DialogProps {
 export function Dialog({ title, onClose, children }: DialogProps) {
 	const dialog = useRef<HTMLDialogElement>(null);
 	useEffect(() => {
+		const before = document.activeElement;
 		// jsdom has no modal dialogs.
 		if (dialog.current?.showModal) dialog.current.showModal();
 		else dialog.current?.setAttribute("open", "");
 		const shown = dialog.current;
-		// Closed properly, it gives the focus back to where it was.
-		return () => shown?.close?.();
+		// The first answer changes nothing; what stands before it is still read from its top.
+		shown?.querySelector(".answers")?.querySelector("button")?.focus({ preventScroll: true });
+		// It is off the page by then, too late for the browser to give the focus back.
+		return () => before instanceof HTMLElement && before.focus({ preventScroll: true });
 	}, []);
 	return (
 		<dialog ref={dialog} aria-label={title} onClose={onClose} onCancel={onClose}>

@@ -40,6 +40,9 @@ export function CarScreen() {
 			</section>
 			<section class="card" aria-label={words.tells}>
 				<h2>{words.tells}</h2>
+				<a class="button wide" href="#/report">
+					{words.toReport}
+				</a>
 				<a class="button wide" href="#/places">
 					{words.toPlaces}
 				</a>
@@ -51,6 +54,11 @@ export function CarScreen() {
 				</a>
 			</section>
 			<OtherPhones />
+			<section class="card" aria-label={words.toReports}>
+				<a class="button wide" href="#/reports">
+					{words.toReports}
+				</a>
+			</section>
 			<CarDetails car={car} />
 			<Display />
 			<LanguageChoice />
@@ -94,6 +102,9 @@ function Cars() {
 				value={car?.id ?? null}
 				onChange={(activeCar) => model.saveSettings({ activeCar })}
 			/>
+			<a class="button wide" href="#/cars">
+				{carWords().toCars}
+			</a>
 		</section>
 	);
 }

@@ -1,6 +1,7 @@
 import { countingEvents, isTankEvent, type TankEvent } from "../../domain/event";
 import type { Contradiction, TankNow } from "../../keeper/view";
 import { useAppState } from "../app";
+import { CheckedCard } from "../components/CheckedCard";
 import { CorrectEntry } from "../components/CorrectEntry";
 import { CorrectReading } from "../components/CorrectReading";
 import { DoubtEntries } from "../components/DoubtEntries";
@@ -119,6 +120,7 @@ function Told({ contradiction }: { readonly contradiction: Contradiction }) {
 					{words.enter}
 				</a>
 			</section>
+			<CheckedCard contradiction={contradiction} />
 			<p class="small soft">{words.leftAlone}</p>
 		</>
 	);

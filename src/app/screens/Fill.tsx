@@ -185,6 +185,7 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 
 	return (
 		<>
+			<h2 class="hidden">{shellWords().tabs.fill}</h2>
 			{draft.instead.length > 0 && <p class="card">{words.correcting(dateTime(draft.at ?? ""))}</p>}
 			{missedBefore !== undefined && <p class="card">{words.missed}</p>}
 			<ArrivalFields draft={draft} places={places} now={now()} onChange={change} />

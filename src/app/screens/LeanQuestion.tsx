@@ -1,4 +1,3 @@
-import { useEffect, useRef } from "preact/hooks";
 import type { VolumeUnit } from "../../domain/units";
 import { warningsFor } from "../../domain/warnings";
 import type { Preview } from "../../keeper/view";
@@ -18,9 +17,6 @@ interface LeanQuestionProps {
 export function LeanQuestion({ preview, unit, onBack, onSave }: LeanQuestionProps) {
 	const { estimate, calibration } = preview;
 	const words = fillWords();
-	const back = useRef<HTMLButtonElement>(null);
-	// Once: drawn anew, the question must not take the keys from the other answer.
-	useEffect(() => back.current?.focus({ preventScroll: true }), []);
 	const lean = warningsFor(estimate, calibration, null).find(({ code }) => code === "lean");
 	return (
 		<Dialog title={words.leanTitle} onClose={onBack}>
@@ -29,7 +25,7 @@ export function LeanQuestion({ preview, unit, onBack, onSave }: LeanQuestionProp
 			)}
 			<p>{words.leanQuestion}</p>
 			<div class="answers">
-				<button type="button" class="button main" onClick={onBack} ref={back}>
+				<button type="button" class="button main" onClick={onBack}>
 					{words.goBack}
 				</button>
 				<button type="button" class="button wide strong" onClick={onSave}>

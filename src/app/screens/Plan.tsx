@@ -88,7 +88,8 @@ function Planning({ car, events }: PlanningProps) {
 		if (!gauge.current) return;
 		gauge.current.open = true;
 		gauge.current.scrollIntoView?.({ block: "end" });
-		gauge.current.querySelector<HTMLElement>("input")?.focus({ preventScroll: true });
+		// Scrolls on where the answer, or a message, would cover it.
+		gauge.current.querySelector<HTMLElement>("input")?.focus();
 	}
 	async function pump(ask: PlanAsk, made: Plan): Promise<void> {
 		if (!draft) return;

@@ -139,6 +139,9 @@ export function SetupScreen() {
 				<a class="button wide" href="#/card">
 					{cardWords().forTuners}
 				</a>
+				<a class="button wide" href="#/reports">
+					{words.reports}
+				</a>
 			</section>
 		</>
 	);

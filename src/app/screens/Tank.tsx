@@ -61,6 +61,7 @@ export function TankScreen() {
 					</div>
 				</dl>
 			</section>
+			{state.fleet?.over.some((carId) => carId !== state.car?.id) && <OtherCars />}
 			{doubted && <doubted.Card contradiction={doubted.contradiction} unit={unit} />}
 			{warnings.map((warning, i) => (
 				<WarningCard
@@ -123,6 +124,7 @@ function useDoubted() {
 const BackupReminder = later(async () => (await import("../components/BackupReminder")).BackupReminder);
 const TankAdvice = later(async () => (await import("../components/MeasureAdvice")).TankAdvice);
 const TankNotes = later(async () => (await import("../components/TankNotes")).TankNotes);
+const OtherCars = later(async () => (await import("../components/OtherCars")).OtherCars);
 const RunningFacts = later(async () => (await import("../components/RunningFacts")).RunningFacts);
 
 interface UnfoldingProps {

@@ -38,6 +38,13 @@ export const words: Words = {
 		"Wie wahrscheinlich jede Erklärung ist, folgt daraus, wie oft solche Versehen vorkommen und wie gut die Einträge dann zusammenpassen. Angenommen wird immer nur ein Fehler auf einmal.",
 	again: "Noch einmal messen",
 	enter: "Messung eintragen",
+	checkTitle: "Stimmt alles so?",
+	checkAbout:
+		"Dann sagen Sie es: Plakette, Benachrichtigungen und die Liste der Autos lassen es ruhen, bis ein neuer Eintrag kommt. Die Seite Tank sagt es weiter, denn die Zahlen passen noch immer nicht zusammen.",
+	check: "Ich habe es geprüft",
+	checked:
+		"Sie haben es durchgesehen: Plakette, Benachrichtigungen und die Liste der Autos lassen es ruhen, bis ein neuer Eintrag kommt.",
+
 	leftAlone:
 		"Wenn Sie es lassen, wie es ist, bleibt der Hinweis, bis zwei oder drei weitere Stopps im Logbuch stehen. Was Sie hier ändern, bleibt als storniert im Logbuch und lässt sich wiederherstellen.",
 

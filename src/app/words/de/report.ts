@@ -22,7 +22,7 @@ export const words: Words = {
 	sendFile: "Als Datei senden",
 	saveFile: "Als Datei sichern",
 	fileAbout:
-		"Die Datei enthält das ganze Logbuch des Autos, mit Orten und Preisen. Sie öffnet sich in der App: Auto → Alle Autos → Berichte anderer Autos öffnen.",
+		"Die Datei enthält das ganze Logbuch des Autos, mit Orten und Preisen. Sie öffnet sich in der App: Auto → Tankberichte anderer Autos öffnen.",
 	unreadable: (count) =>
 		`Eine neuere Version der App hat ${entries(count)} geschrieben, die diese nicht lesen kann; dem Bericht fehlen sie: Aktualisieren Sie zuerst die App.`,
 	notSent: (file) => `Das Gerät wollte die Datei nicht senden, darum wurde sie als ${file} gesichert.`,
@@ -66,8 +66,7 @@ export const words: Words = {
 	paste: "Oder Berichte einfügen",
 	pasteHint: "Jeweils der ganze Text, einer nach dem anderen.",
 	pasteGo: "Eingefügtes öffnen",
-	pasteNothing:
-		"In diesem Text ist kein Bericht: Ein Bericht beginnt mit { und endet mit }. Es wurde nichts geändert.",
+	pasteNothing: "In diesem Text ist kein Bericht: Ein Bericht beginnt mit { und endet mit }. Es wurde nichts geändert.",
 	list: "Berichtete Autos, das Dringendste zuerst",
 	opened: (count, over) =>
 		over === 0

@@ -19,6 +19,7 @@ export const words: Words = {
 	start: "Rechnung beginnen",
 	cautions: "Warnhinweise in Kürze",
 	hereBefore: "Schon einmal hier gewesen?",
+	reports: "Ich bin Tuner: Tankberichte öffnen",
 	backup: "Ich habe eine Sicherungsdatei",
 	first: "Welches Auto, und was ist in seinem Tank?",
 	another: "Ein weiteres Auto",

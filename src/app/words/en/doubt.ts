@@ -34,6 +34,13 @@ export const words = {
 		"How likely each is comes from how often such slips happen and how well the entries then go together. One thing at a time is supposed wrong.",
 	again: "Measure again",
 	enter: "Enter a measurement",
+	checkTitle: "All of it is right?",
+	checkAbout:
+		"Then say so: the badge, the notifications and the list of cars leave it alone until a new entry comes. The Tank screen goes on telling, for the numbers still do not go together.",
+	check: "I checked",
+	checked:
+		"You have gone through it: badge, notifications and the list of cars leave it alone until a new entry comes.",
+
 	leftAlone:
 		"If you leave it as it is, it is called out until two or three more stops are in the log. What you change here stays in the log as void, and can be brought back.",
 

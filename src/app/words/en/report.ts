@@ -18,7 +18,7 @@ export const words = {
 	sendFile: "Send as a file",
 	saveFile: "Save as a file",
 	fileAbout:
-		"The file holds the car’s whole log, with places and prices. It opens in the app: Car → All cars → Open reports of other cars.",
+		"The file holds the car’s whole log, with places and prices. It opens in the app: Car → Open tank reports of other cars.",
 	unreadable: (count: number) =>
 		`A newer version of the app wrote ${entries(count)} that this one can’t read, so the report lacks them: update the app first.`,
 	notSent: (file: string) => `The phone would not send it, so it is saved instead, as ${file}.`,

@@ -19,6 +19,7 @@ export const words = {
 	start: "Start the account",
 	cautions: "Cautions, in short",
 	hereBefore: "Been here before?",
+	reports: "I am a tuner: open tank reports",
 	backup: "I have a backup file",
 	first: "Which car, and what is in its tank?",
 	another: "Another car",

@@ -1,0 +1,12 @@
+import { later } from "../later";
+import type { Route } from "../route";
+
+const ReportScreen = later(async () => (await import("./Report")).ReportScreen);
+const CarsScreen = later(async () => (await import("./Cars")).CarsScreen);
+const ReportsScreen = later(async () => (await import("./Reports")).ReportsScreen);
+
+/** What tuners and owners watch: one way in, so that the first load carries one address. */
+export function WatchedScreen({ screen }: Extract<Route, { screen: "report" | "cars" | "reports" }>) {
+	if (screen === "report") return <ReportScreen />;
+	return screen === "cars" ? <CarsScreen /> : <ReportsScreen />;
+}

@@ -1,0 +1,4 @@
+import { chromium } from "./chromium";
+import { journeyIn } from "./journey";
+
+journeyIn(chromium);

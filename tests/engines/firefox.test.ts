@@ -1,0 +1,4 @@
+import { firefox } from "./firefox";
+import { journeyIn } from "./journey";
+
+journeyIn(firefox);

@@ -1,0 +1,4 @@
+import { journeyIn } from "./journey";
+import { webkit } from "./webkit";
+
+journeyIn(webkit);
