@@ -41,8 +41,8 @@ interface Options {
 }
 
 // The estimator takes its time, and the machine may be busy with other tests.
-configure({ asyncUtilTimeout: 20_000 });
-vi.setConfig({ testTimeout: 60_000 });
+configure({ asyncUtilTimeout: 45_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 let phones = 0;
 const stores: Store[] = [];

@@ -22,6 +22,7 @@ const alike = new Set<string>([
 	"engine.properties.vapourPressure.unit",
 	"money.hundredKm",
 	"picker.name",
+	"screens.tank",
 	"shell.tabs.tank",
 ]);
 

@@ -2,6 +2,7 @@
 import axeCore from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { words } from "../../src/app/words/en/screens";
 import { everyScreen, show } from "./everyScreen";
 import { newFolder, openPhone, type Phone } from "./harness";
 import { openSite, type Site } from "./site";
@@ -90,6 +91,11 @@ function exempted(): Promise<string[]> {
 		});
 	});
 }
+
+test("no screen is left out", () => {
+	const swept = new Set(Object.keys(everyScreen).map((address) => address.split("/")[0]));
+	expect([...swept].sort()).toEqual(Object.keys(words).sort());
+});
 
 test("every screen keeps to WCAG 2.2 AA in every light", { timeout: 300_000 }, async () => {
 	const found: string[] = [];

@@ -47,6 +47,9 @@ export const everyScreen: Readonly<Record<string, string>> = {
 	[`card/${card}`]: "main dl",
 	take: 'main input[type="file"]',
 	hand: "main svg.qr",
+	report: "main h2",
+	cars: "main h2",
+	reports: "main h2",
 };
 
 /** Goes there as a link does, and waits until nothing more is to come. */

@@ -104,6 +104,8 @@ test("a stop is planned, with a look at the gauge", async () => {
 	await keys.backTo(/^How much of each/);
 	await keys.press("Enter");
 	await keys.on(/^What to pump$/);
+	// The answer comes in above what is asked.
+	await page.getByRole("button", { name: "Note the gauge" }).waitFor();
 	await keys.to(/^Note the gauge$/);
 	await keys.press("Enter");
 	await keys.on(/^Fuel gauge now/);
@@ -200,7 +202,7 @@ test("a reading is taken", async () => {
 	await keys.to(/^It shows, % ethanol/);
 	await keys.type("31");
 	// What it would do comes in above the button.
-	await text(/fits/);
+	await page.locator("main form [aria-live]").first().waitFor();
 	await keys.to(/^Save/);
 	await keys.press("Enter");
 	await keys.on(/^Tank$/);
@@ -209,13 +211,15 @@ test("a reading is taken", async () => {
 
 test("a log is opened from a file", async () => {
 	const file = join(profile.path, "other.json");
+	// Asked for early, or the browser's own window would open.
+	const chosen = page.waitForEvent("filechooser");
 	writeFileSync(file, formatLog({ car: aCar(), events: [aStart(), aFill()] }));
 	await keys.to(/^Car$/);
 	await keys.press("Enter");
 	await keys.on(/^Car$/);
 	await keys.to(/^Open a backup/);
-	const [chooser] = await Promise.all([page.waitForEvent("filechooser"), keys.press("Enter")]);
-	await chooser.setFiles(file);
+	await keys.press("Enter");
+	await (await chosen).setFiles(file);
 	await text(/is here now/);
 	expect((await keys.focused()).wrong).toEqual([]);
 });

@@ -12,12 +12,21 @@ export function keysOn(page: Page) {
 	async function focused(): Promise<Focused> {
 		return page.evaluate(read);
 	}
+	/** What comes in above may push it off the phone for a moment; the browser scrolls with the next frame. */
+	async function settled(): Promise<Focused> {
+		let at = await focused();
+		for (let frames = 0; at.wrong.length > 0 && frames < 10; frames++) {
+			await page.waitForTimeout(50);
+			at = await focused();
+		}
+		return at;
+	}
 	/** Goes on with Tab, or back, until it stands on what is called so; everything on the way must be seen. */
 	async function go(name: RegExp, key: "Tab" | "Shift+Tab"): Promise<void> {
 		const passed: string[] = [];
 		for (let steps = 0; steps < 120; steps++) {
 			await page.keyboard.press(key);
-			const at = await focused();
+			const at = await settled();
 			// Behind the last place come the browser's own.
 			if (at.name === "nothing" && !passed.includes(at.name)) {
 				passed.push(at.name);
