@@ -59,7 +59,7 @@ test("what may have gone wrong", () => {
 		"Am 02.05.2026 haben Sie 12 L „Flexfuel E85 (USA)“ getankt, nicht 120 L: das Komma ist verrutscht.",
 	);
 	expect(said({ kind: "missing", event: "two", product: flex })).toBe(
-		"Eine Betankung mit „Flexfuel E85 (USA)“ vor dem Tankstand vom 15.05.2026 wurde nie eingetragen.",
+		"Eine Füllung mit „Flexfuel E85 (USA)“ vor dem Tankstand vom 15.05.2026 wurde nie eingetragen.",
 	);
 	expect(said({ kind: "gauge", event: "two" })).toBe(
 		"Der notierte Tankstand von 50 % am 15.05.2026 ist falsch abgelesen oder vertippt.",

@@ -2,7 +2,7 @@ import { useEffect, useId, useRef, useState } from "preact/hooks";
 import { type CameraFault, openCamera } from "../camera";
 import { openQrReader } from "../readQr";
 import { codesWords } from "../words/codes";
-import "./BackupOpener.css";
+import "./FileOpener.css";
 import "./ScanCode.css";
 
 interface ScanCodeProps {

@@ -2,7 +2,6 @@ import { useState } from "preact/hooks";
 import type { LogEvent } from "../../domain/event";
 import { fraction } from "../../domain/quantity";
 import type { Calibration, Car } from "../../domain/vehicle";
-import { usualBudget } from "../../domain/warnings";
 import { useApp, useAppState } from "../app";
 import {
 	type CalibrationDraft,
@@ -10,11 +9,11 @@ import {
 	emptyCalibrationDraft,
 	readCalibrationDraft,
 } from "../calibrationDraft";
-import { budgets, budgetWords, readCalibration } from "../calibrationForm";
+import { readCalibration } from "../calibrationForm";
 import { flashEvent, flashedNow, isFact } from "../calibrations";
+import { BudgetChoices } from "../components/BudgetChoices";
 import { CalibrationFields } from "../components/CalibrationFields";
 import { Check } from "../components/Check";
-import { Choice, type Option } from "../components/Choice";
 import { Form } from "../components/Form";
 import { useDraft } from "../useDraft";
 import { calibrationWords } from "../words/calibration";
@@ -123,22 +122,7 @@ function CalibrationForCar({ car, events, old }: CalibrationForCarProps) {
 				)}
 				<CalibrationFields form={form} faults={faults} onChange={(form) => change({ ...draft, form })} />
 			</section>
-			<section class="card">
-				<h2>{words.howSure}</h2>
-				<p class="small soft">{words.howSureMore}</p>
-				<Choice
-					label={words.lean}
-					options={budgetChoices(draft.lean)}
-					value={draft.lean}
-					onChange={(lean) => change({ ...draft, lean })}
-				/>
-				<Choice
-					label={words.knock}
-					options={budgetChoices(draft.knock)}
-					value={draft.knock}
-					onChange={(knock) => change({ ...draft, knock })}
-				/>
-			</section>
+			<BudgetChoices lean={draft.lean} knock={draft.knock} onChange={(changed) => change({ ...draft, ...changed })} />
 			{!old && (
 				<section class="card">
 					{first ? (
@@ -177,14 +161,4 @@ function calibrationOf(draft: CalibrationDraft, fields: Omit<Calibration, "id">,
 		leanBudget: fraction(Number(draft.lean)),
 		knockBudget: fraction(Number(draft.knock)),
 	};
-}
-
-/** The usual ones, and the chosen one where it is none of them. */
-function budgetChoices(chosen: string): Option<string>[] {
-	const values = budgets.map(String);
-	return (values.includes(chosen) ? values : [chosen, ...values]).map((value) => ({
-		value,
-		label: budgetWords(Number(value)),
-		...(Number(value) === usualBudget ? { more: calibrationWords().usual } : {}),
-	}));
 }

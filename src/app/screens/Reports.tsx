@@ -1,12 +1,13 @@
-import { useId, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { useAppState } from "../app";
 import { byNeed, isOver } from "../attention";
 import { CarRow } from "../components/CarRow";
+import { FileOpener } from "../components/FileOpener";
+import { PasteField } from "../components/PasteField";
 import { dateTime, percent, percentRange } from "../format";
 import type { OpenedReport } from "../openedReports";
-import { type Reports, useReports } from "../useReports";
+import { useReports } from "../useReports";
 import { reportWords } from "../words/report";
-import "../components/BackupOpener.css";
 
 /** Reports of others' cars, many at once: a tuner sees which are outside their windows. Nothing is kept without "Keep". */
 export function ReportsScreen() {
@@ -21,8 +22,14 @@ export function ReportsScreen() {
 			<section class="card">
 				<h2>{words.reportsTitle}</h2>
 				<p>{words.reportsAbout}</p>
-				<OpenFiles reports={reports} />
-				<Paste reports={reports} />
+				<FileOpener label={words.openFiles} main multiple onFiles={reports.openFiles} />
+				<PasteField
+					label={words.paste}
+					hint={words.pasteHint}
+					button={words.pasteGo}
+					nothing={words.pasteNothing}
+					onText={reports.openText}
+				/>
 			</section>
 			{rows.length > 0 && <Status rows={rows} />}
 			{reports.notOpened.length > 0 && (
@@ -121,69 +128,4 @@ function checkWords({ read, check }: OpenedReport): string {
 		case "plain":
 			return "";
 	}
-}
-
-function OpenFiles({ reports }: { readonly reports: Reports }) {
-	const id = useId();
-	async function open(input: HTMLInputElement): Promise<void> {
-		const files = [...(input.files ?? [])];
-		// The same files may be chosen again once they are mended.
-		input.value = "";
-		await reports.openFiles(files);
-	}
-	return (
-		<div class="stack opener">
-			<input
-				id={id}
-				type="file"
-				multiple
-				accept=".json,.txt,application/json,text/plain"
-				onChange={(event) => open(event.currentTarget)}
-			/>
-			<label class="button main" for={id}>
-				{reportWords().openFiles}
-			</label>
-		</div>
-	);
-}
-
-function Paste({ reports }: { readonly reports: Reports }) {
-	const words = reportWords();
-	const [text, setText] = useState("");
-	const [fault, setFault] = useState(false);
-	const id = useId();
-	return (
-		<form
-			class="stack"
-			onSubmit={(event) => {
-				event.preventDefault();
-				const found = reports.openText(text);
-				setFault(!found && text.trim() !== "");
-				if (found) setText("");
-			}}
-		>
-			<div class="field">
-				<label for={id}>{words.paste}</label>
-				<p class="small soft" id={`${id}-hint`}>
-					{words.pasteHint}
-				</p>
-				<textarea
-					id={id}
-					class="input"
-					rows={2}
-					value={text}
-					aria-describedby={`${id}-hint`}
-					onInput={(event) => setText(event.currentTarget.value)}
-				/>
-			</div>
-			{fault && (
-				<p class="fault" role="alert">
-					{words.pasteNothing}
-				</p>
-			)}
-			<button type="submit" class="button wide">
-				{words.pasteGo}
-			</button>
-		</form>
-	);
 }

@@ -1,12 +1,14 @@
-import { useEffect, useId, useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { holdingsOf, packedHoldings } from "../../share/holdings";
 import { linkTo } from "../../share/link";
 import { missingIn } from "../../share/sequence";
 import { useAppState } from "../app";
 import { appAddress } from "../appAddress";
+import { FileOpener } from "../components/FileOpener";
+import { PasteField } from "../components/PasteField";
 import { QrCode } from "../components/QrCode";
 import { ScanCode } from "../components/ScanCode";
-import { type Taking, useTaking } from "../useTaking";
+import { useTaking } from "../useTaking";
 import { cardWords } from "../words/card";
 import { handWords } from "../words/hand";
 import { HandingCard } from "./hand/HandingCard";
@@ -52,8 +54,8 @@ export function TakeScreen({ id }: { readonly id: string | null }) {
 				)}
 				{note && <p role="status">{note}</p>}
 				<ScanCode onText={taking.takeText} />
-				<OpenFile taking={taking} />
-				<Paste taking={taking} />
+				<FileOpener label={words.openFile} onFiles={([file]) => taking.takeFile(file)} />
+				<PasteField label={words.paste} button={words.pasteGo} onText={(text) => void taking.takeText(text)} />
 				{collected && (
 					<button type="button" class="button wide" onClick={taking.forget}>
 						{words.forget}
@@ -65,52 +67,6 @@ export function TakeScreen({ id }: { readonly id: string | null }) {
 			</section>
 			<Holdings />
 		</>
-	);
-}
-
-function OpenFile({ taking }: { readonly taking: Taking }) {
-	const id = useId();
-	async function open(input: HTMLInputElement): Promise<void> {
-		const file = input.files?.[0];
-		// The same file may be chosen again once it is mended.
-		input.value = "";
-		if (file) await taking.takeFile(file);
-	}
-	return (
-		<div class="stack opener">
-			<input
-				id={id}
-				type="file"
-				accept=".json,.txt,application/json,text/plain"
-				onChange={(event) => open(event.currentTarget)}
-			/>
-			<label class="button wide" for={id}>
-				{handWords().openFile}
-			</label>
-		</div>
-	);
-}
-
-function Paste({ taking }: { readonly taking: Taking }) {
-	const words = handWords();
-	const [text, setText] = useState("");
-	const id = useId();
-	return (
-		<form
-			class="stack"
-			onSubmit={(event) => {
-				event.preventDefault();
-				if (text.trim() !== "") taking.takeText(text);
-			}}
-		>
-			<div class="field">
-				<label for={id}>{words.paste}</label>
-				<textarea id={id} class="input" rows={2} value={text} onInput={(event) => setText(event.currentTarget.value)} />
-			</div>
-			<button type="submit" class="button wide">
-				{words.pasteGo}
-			</button>
-		</form>
 	);
 }
 

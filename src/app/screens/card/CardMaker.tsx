@@ -1,18 +1,16 @@
 import { useState } from "preact/hooks";
-import { usualBudget } from "../../../domain/warnings";
 import type { Card } from "../../../share/card";
 import { longestNotes, longestWayBack } from "../../../share/card";
 import { isoWithOffset, useAppState } from "../../app";
-import { budgets, budgetWords } from "../../calibrationForm";
 import { type CardFaults, type CardForm, cardFormOf, emptyCard, readCardFields, readCardForm } from "../../cardForm";
+import { BudgetChoices } from "../../components/BudgetChoices";
 import { CalibrationFields } from "../../components/CalibrationFields";
-import { Choice, type Option } from "../../components/Choice";
+import { Choice } from "../../components/Choice";
 import { DayField } from "../../components/DayField";
 import { Form } from "../../components/Form";
 import { LongField } from "../../components/LongField";
 import { NumberField } from "../../components/TextField";
 import { useDraft } from "../../useDraft";
-import { calibrationWords } from "../../words/calibration";
 import { cardWords } from "../../words/card";
 import { CardMade } from "./CardMade";
 
@@ -57,7 +55,7 @@ export function CardMaker() {
 					</p>
 				)}
 			</section>
-			<Budgets form={form} onChange={change} />
+			<BudgetChoices lean={form.lean} knock={form.knock} onChange={(changed) => change({ ...form, ...changed })} />
 			<section class="card">
 				<NumberField
 					label={words.lambda}
@@ -128,39 +126,4 @@ function BeginWith({ calibrations, onChange }: BeginWithProps) {
 			onChange={begin}
 		/>
 	);
-}
-
-interface BudgetsProps {
-	readonly form: CardForm;
-	readonly onChange: (form: CardForm) => void;
-}
-
-function Budgets({ form, onChange }: BudgetsProps) {
-	const words = calibrationWords();
-	return (
-		<section class="card">
-			<h2>{words.howSure}</h2>
-			<Choice
-				label={words.lean}
-				options={choices(form.lean)}
-				value={form.lean}
-				onChange={(lean) => onChange({ ...form, lean })}
-			/>
-			<Choice
-				label={words.knock}
-				options={choices(form.knock)}
-				value={form.knock}
-				onChange={(knock) => onChange({ ...form, knock })}
-			/>
-		</section>
-	);
-}
-
-function choices(chosen: string): Option<string>[] {
-	const values = budgets.map(String);
-	return (values.includes(chosen) ? values : [chosen, ...values]).map((value) => ({
-		value,
-		label: budgetWords(Number(value)),
-		...(Number(value) === usualBudget ? { more: calibrationWords().usual } : {}),
-	}));
 }

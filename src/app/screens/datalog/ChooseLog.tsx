@@ -1,7 +1,7 @@
 import { useId } from "preact/hooks";
 import { refusalWords, type Trouble } from "../../dataLogWords";
 import { dataLogWords } from "../../words/dataLog";
-import "../../components/BackupOpener.css";
+import "../../components/FileOpener.css";
 
 interface ChooseLogProps {
 	readonly label: string;

@@ -5,7 +5,7 @@ export const words: Words = {
 	about:
 		"Gemessen wird, wie gut der Kraftstoff leitet und Ladung speichert. Wasser oder Methanol darin verschiebt den Messwert.",
 	steps: (from, to) => [
-		`Nach einer Betankung ${from} bis ${to}\u00a0Minuten fahren, damit der Tank durchmischt ist und sein Kraftstoff in den Leitungen steht.`,
+		`Nach einer Füllung ${from} bis ${to}\u00a0Minuten fahren, damit der Tank durchmischt ist und sein Kraftstoff in den Leitungen steht.`,
 		"Vorgehen, wie der Hersteller es angibt; Aufwärmen und Spülen kommen vor der Messung.",
 		"Warten, bis die Anzeige steht.",
 	],

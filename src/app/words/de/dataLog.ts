@@ -224,7 +224,7 @@ export const words: Words = {
 	ethanolLead: (content) => `${strong(content)} Ethanol`,
 	began: (content) => `Am Anfang waren es ${content}; genommen wird, was zuletzt da stand.`,
 	ethanolAbout:
-		"Die Norm (SAE J1979, PID 52) legt fest, wie der Wert codiert ist, nicht, ob er stimmt. Ein Wert, der sich von Betankung zu Betankung nie ändert, ist nicht gemessen: Lassen Sie ihn weg.",
+		"Die Norm (SAE J1979, PID 52) legt fest, wie der Wert codiert ist, nicht, ob er stimmt. Ein Wert, der sich von Füllung zu Füllung nie ändert, ist nicht gemessen: Lassen Sie ihn weg.",
 	restsOnTrims:
 		"Beruht der Wert auf der Gemischkorrektur, sagt er noch einmal, was sie sagt: Speichern Sie eines von beiden, nicht beides.",
 
@@ -233,7 +233,7 @@ export const words: Words = {
 	which: "Welche?",
 	whichHint: "Sie sehen denselben Kraftstoff auf verschiedene Weise und werden nie gemittelt. Eine genügt.",
 	savedOffer: (amount) => `${amount}, gespeichert`,
-	when: "Wann wurde aufgezeichnet? Es zählt für das, was damals im Tank war: Korrigieren Sie die Zeit, wenn sie auf der falschen Seite einer Betankung liegt.",
+	when: "Wann wurde aufgezeichnet? Es zählt für das, was damals im Tank war: Korrigieren Sie die Zeit, wenn sie auf der falschen Seite einer Füllung liegt.",
 	savedBefore:
 		"Dieses Log zählt schon: Es wurde früher gespeichert und wird nicht zweimal gespeichert. Um es neu zu speichern, nehmen Sie zuerst jenen Eintrag zurück.",
 	savedNow: "Es ist in der Rechnung.",

@@ -58,7 +58,7 @@ export const words: Words = {
 		disagrees: (rubbishOneIn) =>
 			`Die Rechnung hält eine von ${rubbishOneIn} Messungen für unbrauchbar. Die widersprechende zählt trotzdem mit, aber umso weniger, je schlechter sie passt.`,
 		impossibleLevel: () =>
-			"Was dort über den Füllstand gesagt wurde, bleibt aus der Rechnung; eine Betankung selbst zählt.",
+			"Was dort über den Füllstand gesagt wurde, bleibt aus der Rechnung; eine Füllung selbst zählt.",
 		impossibleDistance: () => "Dieser Kilometerstand bleibt aus der Rechnung; alles andere am Eintrag zählt.",
 	},
 	marks: {
@@ -71,7 +71,7 @@ export const words: Words = {
 	trimReading: (trim, on) => `Die Gemischkorrektur von ${trim} am ${on}`,
 	pumpReading: (fuel, place, content, on) => `Der Test von „${fuel}“ (${place}, ${content}) am ${on}`,
 	levelNote: (share, on) => `Der notierte Tankstand von ${share} am ${on}`,
-	fill: (on) => `Die Betankung am ${on}`,
+	fill: (on) => `Die Füllung am ${on}`,
 	start: (on) => `Der Anfang am ${on}`,
 	odometer: (on, distance) => `Der Kilometerstand vom ${on}${distance === null ? "" : ` (${distance})`}`,
 
@@ -98,7 +98,7 @@ export const words: Words = {
 	outsideLabel: (fuel, on) =>
 		`Was die Zapfsäule am ${on} als „${fuel}“ abgab, lag weit außerhalb ihrer Angabe, oder es war ein anderer Schlauch.`,
 	neverEntered: (fuel, before, on) =>
-		`Eine Betankung mit „${fuel}“ vor dem ${before === "stop" ? "Tankstopp" : "Tankstand"} vom ${on} wurde nie eingetragen.`,
+		`Eine Füllung mit „${fuel}“ vor dem ${before === "stop" ? "Tankstopp" : "Tankstand"} vom ${on} wurde nie eingetragen.`,
 	nothingWrong: "Es ist kein Fehler: Alle stimmen, und es ist Zufall.",
 	noSlipShort: "Kein einzelnes Versehen erklärt es.",
 
@@ -118,7 +118,7 @@ export const words: Words = {
 	correctAmount: (amount) => `Auf ${amount} korrigieren`,
 	correctProduct: (fuel) => `In „${fuel}“ korrigieren`,
 	exchange: "Mengen tauschen",
-	enterFill: "Diese Betankung eintragen",
+	enterFill: "Diese Füllung eintragen",
 	testPump: (place) => (place === undefined ? "Zapfsäule testen" : `Zapfsäule testen: ${place}`),
 	isVoid: (thing) => `${things[thing][0]} ist storniert.`,
 	countsWithout: (thing, part) => `${things[thing][0]} zählt ohne ${things[part][1]}.`,

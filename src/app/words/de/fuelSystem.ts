@@ -99,7 +99,7 @@ export const words: Words = {
 			`Das Fenster der Abstimmung endet bei ${end}, früher als das Kraftstoffsystem. Ihr Tuner kann andere Gründe dafür haben: Fragen Sie, bevor Sie es erweitern.`,
 	},
 	reachesPast: (range) =>
-		`Der Bereich des Tanks, ${range}, reicht darüber hinaus: Fahren Sie ohne Ladedruck, bis ein Test oder die nächste Betankung das geklärt hat.`,
+		`Der Bereich des Tanks, ${range}, reicht darüber hinaus: Fahren Sie ohne Ladedruck, bis ein Test oder die nächste Füllung das geklärt hat.`,
 	shortFault:
 		"Das ist weniger, als wofür die Abstimmung gemacht ist: Fahren Sie ohne Ladedruck, bis Ihr Tuner es sich angesehen hat.",
 	shortWhy:

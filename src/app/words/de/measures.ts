@@ -16,7 +16,7 @@ export const words: Words = {
 		"Was eine Messung wert ist, ließ sich nicht berechnen. Laden Sie die App neu, und versuchen Sie es noch einmal.",
 	reckoning: "Es wird gerechnet, was eine Messung sagen würde …",
 	bar: (filling, span) =>
-		`Ein voller Balken ist die Unsicherheit des Gehalts ${filling ? "nach dieser Betankung" : "jetzt im Tank"}: 9 von 10 umspannen ${span}. Der dunkle Teil ist, was die Messung voraussichtlich davon nimmt.`,
+		`Ein voller Balken ist die Unsicherheit des Gehalts ${filling ? "nach dieser Füllung" : "jetzt im Tank"}: 9 von 10 umspannen ${span}. Der dunkle Teil ist, was die Messung voraussichtlich davon nimmt.`,
 
 	pumpSample: (moment, fuel) =>
 		`ein Test ${fuel === null ? "des Kraftstoffs dieser Zapfsäule" : `von „${fuel}“ aus dieser Zapfsäule`}${at[moment]}`,

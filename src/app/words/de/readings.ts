@@ -16,7 +16,7 @@ export const words: Words = {
 			name: "Gemischkorrektur (Fuel Trim)",
 			worth: "Mit einem Diagnosegerät; zur Kontrolle, auf ±\u00a08\u00a0Punkte.",
 		},
-		gauge: { name: "Blick auf die Tankanzeige", worth: "Wie viel noch da ist; das schärft die nächste Betankung." },
+		gauge: { name: "Blick auf die Tankanzeige", worth: "Wie viel noch da ist; das schärft die nächste Füllung." },
 	},
 	dataLog: {
 		name: "Datenlog",
@@ -51,7 +51,7 @@ export const words: Words = {
 	fits: "Das passt in die Rechnung.",
 	leftOut: (title, sure, now) => `${title}. ${sure} ${now.join(" ")} So gespeichert, bleibt es aus der Rechnung.`,
 	disagrees:
-		"Das passt nicht in die Rechnung: Eine solche Messung hatte weniger als 1 Chance von 100. Messen Sie noch einmal. Bleibt es dabei, suchen Sie im Logbuch nach einer Betankung, die fehlt oder vertippt ist.",
+		"Das passt nicht in die Rechnung: Eine solche Messung hatte weniger als 1 Chance von 100. Messen Sie noch einmal. Bleibt es dabei, suchen Sie im Logbuch nach einer Füllung, die fehlt oder vertippt ist.",
 
 	saved: "Gespeichert.",
 	savedStays: (content) => `Gespeichert. Es bleibt bei etwa ${content}.`,

@@ -6,13 +6,13 @@ export const words: Words = {
 		"Manche Motorsteuergeräte geben den Ethanolgehalt aus, mit dem sie rechnen: Service 01, PID 52 nach SAE J1979. Die Norm legt fest, wie er codiert ist, nicht, ob er stimmt.",
 	steps: (from, to, distance) => [
 		"Ein Diagnosegerät in die Diagnosebuchse stecken und den Motor starten.",
-		`Nach einer Betankung erst ${from} bis ${to}\u00a0Minuten und etwa ${distance} fahren.`,
+		`Nach einer Füllung erst ${from} bis ${to}\u00a0Minuten und etwa ${distance} fahren.`,
 		"Unter den Live-Daten „alcohol fuel percentage“ oder „ethanol fuel %“ suchen (Alkohol- oder Ethanolanteil).",
 		"Eingeben, was dort steht.",
 	],
 	cautions: [
 		"Im Stand ablesen, oder vom Beifahrer ablesen lassen.",
-		"Ein Wert, der sich von Betankung zu Betankung nie ändert, ist nicht gemessen: Lassen Sie ihn weg.",
+		"Ein Wert, der sich von Füllung zu Füllung nie ändert, ist nicht gemessen: Lassen Sie ihn weg.",
 	],
 	shownAs: "Angezeigt als",
 	percent: "Angezeigt, %\u00a0Ethanol",

@@ -6,7 +6,7 @@ export const words: Words = {
 	about:
 		"Im geregelten Betrieb gibt der Motor Kraftstoff zu, wenn mehr Ethanol da ist, als er abgestimmt ist. Oft liegen Korrekturen aber aus anderen Gründen um 3\u00a0% daneben, und das sieht aus wie 8 Punkte Ethanol: Das hier prüft nur die Plausibilität, bis Korrekturen auf bekannten Gemischen gezeigt haben, wie weit dieses Auto von sich aus danebenliegt.",
 	steps: (from, to, distance) => [
-		`Nach einer Betankung ${from} bis ${to}\u00a0Minuten und etwa ${distance} fahren, bis die Langzeitkorrektur steht.`,
+		`Nach einer Füllung ${from} bis ${to}\u00a0Minuten und etwa ${distance} fahren, bis die Langzeitkorrektur steht.`,
 		"Motor warm, Lambdaregelung aktiv, gleichmäßige Fahrt auf ebener Straße, ohne Ladedruck.",
 		"Den Beifahrer Kurzzeit- und Langzeitkorrektur jeder Bank notieren lassen, als Mittel über etwa zehn Sekunden.",
 		"Mit Vorzeichen eingeben.",

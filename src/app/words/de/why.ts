@@ -17,8 +17,8 @@ export const words: Words = {
 	failed: "Die Rechnung ließ sich nicht zerlegen. Laden Sie die App neu, und versuchen Sie es noch einmal.",
 	reckoning: "Die Rechnung wird zerlegt …",
 	nothingTitle: "Über diesen Tank ist noch nichts bekannt",
-	nothing: "Tragen Sie eine Betankung ein, dann steht hier, wie gerechnet wurde.",
-	record: "Betankung eintragen",
+	nothing: "Tragen Sie eine Füllung ein, dann steht hier, wie gerechnet wurde.",
+	record: "Füllung eintragen",
 	why: "Warum diese Zahl",
 	title: (content, range) => `Warum etwa ${content}, 9 von 10: ${range}`,
 	helpMost: "Was am meisten hülfe",
@@ -48,7 +48,7 @@ export const words: Words = {
 	measureOnce:
 		"Messen Sie den Tank einmal, mit einem Wassertest oder einem Ethanolmessgerät: Was davor war, zählt dann kaum noch.",
 	testPump: (fuel, place) =>
-		`Testen Sie „${fuel}“ ${place === undefined ? "an der Zapfsäule" : `(${place})`}, bevor Sie das nächste Mal tanken, und nennen Sie den Ort: Was ein Test sagt, wird behalten, und er sagt auch etwas über diese Betankung. Über den Tank, wie er jetzt ist, sagt eine Messung des Tanks mehr.`,
+		`Testen Sie „${fuel}“ ${place === undefined ? "an der Zapfsäule" : `(${place})`}, bevor Sie das nächste Mal tanken, und nennen Sie den Ort: Was ein Test sagt, wird behalten, und er sagt auch etwas über diese Füllung. Über den Tank, wie er jetzt ist, sagt eine Messung des Tanks mehr.`,
 	tellLevel: (all) => `${upper(listed(all))}: Dann weiß die Rechnung, wie viel noch da war.`,
 	fillWhenEmpty:
 		"Tanken Sie, wenn der Tank so leer ist, wie Sie es wagen: Je weniger noch da ist, desto weniger zählt dessen Menge, und die Rechnung weiß, wie viel es war.",
@@ -61,7 +61,7 @@ export const words: Words = {
 
 	doubtFrom: "Woher die Unsicherheit kommt",
 	doubtBar: (span) =>
-		`Ein voller Balken ist die Unsicherheit jetzt: 9 von 10 umspannen ${span}. Der dunkle Teil fiele im Mittel weg, wenn dieses eine genau bekannt wäre. Die Teile überlappen sich und ergeben zusammen nicht das Ganze: Eine bekannte Betankung sagt auch etwas über andere von denselben Zapfsäulen.`,
+		`Ein voller Balken ist die Unsicherheit jetzt: 9 von 10 umspannen ${span}. Der dunkle Teil fiele im Mittel weg, wenn dieses eine genau bekannt wäre. Die Teile überlappen sich und ergeben zusammen nicht das Ganze: Eine bekannte Füllung sagt auch etwas über andere von denselben Zapfsäulen.`,
 	olderFuel: (before) =>
 		`Kraftstoff aus der Zeit vor dem Tankstopp vom ${before} macht inzwischen weniger als 2\u00a0% der Varianz aus.`,
 	shares: "Dasselbe als Anteile der Varianz",
