@@ -15,6 +15,11 @@ const define = { __HEELTAP_VERSION__: JSON.stringify(version) };
 // Left to Vitest one core would be idle: on two that is half.
 const maxWorkers = "100%";
 
+// Of the built app in Chromium, the tests that take long: they run with those of the other engines.
+const longTests = ["access", "keyboard", "lighthouse", "report", "spoken", "update"].map(
+	(name) => `tests/e2e/${name}.test.ts`,
+);
+
 export default defineConfig({
 	root: "src",
 	publicDir: "../public",
@@ -88,6 +93,7 @@ export default defineConfig({
 				test: {
 					name: "e2e",
 					include: ["tests/e2e/**/*.test.ts", "tests/size.test.ts"],
+					exclude: longTests,
 					globalSetup: "tests/e2e/build.ts",
 					// Browsers mostly wait: two at a time, and after all that computes.
 					maxWorkers: 2,
@@ -100,7 +106,7 @@ export default defineConfig({
 				root,
 				test: {
 					name: "engines",
-					include: ["tests/{engines,crash}/**/*.test.ts"],
+					include: ["tests/{engines,crash}/**/*.test.ts", ...longTests],
 					globalSetup: "tests/e2e/build.ts",
 					maxWorkers: 2,
 					testTimeout: 300_000,

@@ -32,7 +32,7 @@ function shownCard(): unknown {
 
 test("a tuner without a car makes a card, which says what was typed", async () => {
 	const app = await renderApp({ now });
-	expect((await screen.findByRole("link", { name: /^I am a tuner/ })).getAttribute("href")).toBe("#/card");
+	expect((await screen.findByRole("link", { name: /^I am a tuner: make/ })).getAttribute("href")).toBe("#/card");
 	location.hash = "#/card";
 	await screen.findByRole("heading", { name: "A calibration card" });
 	await app.user.type(field("Made for, % ethanol"), "30");
