@@ -97,7 +97,7 @@ async function shownOn(page: Page): Promise<unknown[]> {
 test("a tuner without a car makes a card, and it fits a code", async () => {
 	const { page } = tuner;
 	await page.goto(`${site.origin}/`);
-	await page.getByRole("link", { name: /^I am a tuner/ }).click();
+	await page.getByRole("link", { name: /^I am a tuner: make/ }).click();
 	await page.getByRole("textbox", { name: "Made for, % ethanol" }).fill("30");
 	await page.getByRole("textbox", { name: "To, %" }).fill("33");
 	await page.getByRole("textbox", { name: "Name of the calibration" }).fill("Stage 2, E30");
