@@ -95,8 +95,8 @@ export default defineConfig({
 					include: ["tests/e2e/**/*.test.ts", "tests/size.test.ts"],
 					exclude: longTests,
 					globalSetup: "tests/e2e/build.ts",
-					// Browsers mostly wait: two at a time, and after all that computes.
-					maxWorkers: 2,
+					fileParallelism: false,
+					// After the others: times and time-outs are measured on a quiet machine.
 					sequence: { groupOrder: 1 },
 					testTimeout: 120_000,
 					hookTimeout: 120_000,
