@@ -191,6 +191,8 @@ function useRoute(): Route {
 			window.scrollTo(0, 0);
 		};
 		window.addEventListener("hashchange", follow);
+		// It may have changed between the drawing and this.
+		setHash(location.hash);
 		return () => window.removeEventListener("hashchange", follow);
 	}, []);
 	return parseRoute(hash);

@@ -173,9 +173,11 @@ export async function openStore({
 /** What only writing needs loads with the first write. */
 const transactions = () => import("./transactions");
 
-/** Chromium keeps large values in files of their own, and a power cut may leave a value whose file is not there. */
+/** Chromium keeps large values in files of their own, and a cut may leave a value whose file can't be read, or is not there. */
+const torn = ["UnknownError", "NotReadableError"];
+
 function ifTorn(error: unknown): undefined {
-	if (!(error instanceof DOMException) || error.name !== "UnknownError") throw error;
+	if (!(error instanceof DOMException) || !torn.includes(error.name)) throw error;
 }
 
 async function refuseBad(car: Car | null, events: readonly LogEvent[]): Promise<void> {

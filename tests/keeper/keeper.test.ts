@@ -94,27 +94,33 @@ test("checkpoints on the disk carry the account over a restart", async () => {
 	expect(after.now).toEqual(before.now);
 });
 
-test("a checkpoint that a power cut has left unreadable is as if it were not there, and is made anew", async () => {
-	const events = longLog(24, until);
-	const first = await phoneWith(events);
-	const before = await first.keeper.account(car.id);
-	const { get } = IDBObjectStore.prototype;
-	const asked: unknown[] = [];
-	// As Chromium does where the file of a large value is missing.
-	vi.spyOn(IDBObjectStore.prototype, "get").mockImplementation(function (this: IDBObjectStore, key) {
-		if (key !== `${car.id}/point/1`) return get.call(this, key);
-		asked.push(key);
-		throw new DOMException("Failed to read large IndexedDB value", "UnknownError");
-	});
-	const opened = vi.spyOn(IDBFactory.prototype, "open");
-	const second = await phoneWith([], first.name);
-	const saved = vi.spyOn(second.store, "saveCheckpoint");
-	const after = await second.keeper.account(car.id);
-	expect(asked).toHaveLength(1);
-	expect(after.lines).toEqual(before.lines);
-	expect(opened).toHaveBeenCalledTimes(1);
-	expect(saved.mock.calls.map(([key]) => key)).toContain(`${car.id}/point/1`);
-});
+test.each([
+	["Failed to read large IndexedDB value", "UnknownError"],
+	["Data lost due to missing file.", "NotReadableError"],
+])(
+	"a checkpoint that a cut has left unreadable (%s) is as if it were not there, and is made anew",
+	async (said, name) => {
+		const events = longLog(24, until);
+		const first = await phoneWith(events);
+		const before = await first.keeper.account(car.id);
+		const { get } = IDBObjectStore.prototype;
+		const asked: unknown[] = [];
+		// As Chromium does where the file of a large value is missing.
+		vi.spyOn(IDBObjectStore.prototype, "get").mockImplementation(function (this: IDBObjectStore, key) {
+			if (key !== `${car.id}/point/1`) return get.call(this, key);
+			asked.push(key);
+			throw new DOMException(said, name);
+		});
+		const opened = vi.spyOn(IDBFactory.prototype, "open");
+		const second = await phoneWith([], first.name);
+		const saved = vi.spyOn(second.store, "saveCheckpoint");
+		const after = await second.keeper.account(car.id);
+		expect(asked).toHaveLength(1);
+		expect(after.lines).toEqual(before.lines);
+		expect(opened).toHaveBeenCalledTimes(1);
+		expect(saved.mock.calls.map(([key]) => key)).toContain(`${car.id}/point/1`);
+	},
+);
 
 test("a preview on a settled account shows the very numbers that saving then shows", async () => {
 	const events = longLog(12, until);
