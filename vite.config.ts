@@ -4,21 +4,25 @@ import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
 import { manifest, screenshots } from "./src/pwa/manifest.ts";
 import { logSchemaFile } from "./src/tools/logSchema.ts";
-import { headers, policyTag } from "./src/tools/policy.ts";
+import { headers, liveServers, policyTag } from "./src/tools/policy.ts";
 
 const root = import.meta.dirname;
 const inPublic = (file: string) => existsSync(join(root, "public", file));
 // Tests of updates build the app twice; all else takes the version of package.json.
 const version = process.env.HEELTAP_VERSION ?? JSON.parse(readFileSync(join(root, "package.json"), "utf8")).version;
-const define = { __HEELTAP_VERSION__: JSON.stringify(version) };
+const define = {
+	__HEELTAP_VERSION__: JSON.stringify(version),
+	__HEELTAP_LIVE__: JSON.stringify(liveServers()),
+};
 
 // Left to Vitest one core would be idle: on two that is half.
 const maxWorkers = "100%";
 
-// Of the built app in Chromium, the tests that take long: they run with those of the other engines.
-const longTests = ["access", "keyboard", "lighthouse", "report", "spoken", "update"].map(
-	(name) => `tests/e2e/${name}.test.ts`,
-);
+// Of the built app in Chromium, and of replication, the tests that take long: they run with those of the other engines.
+const longTests = [
+	...["access", "keyboard", "lighthouse", "report", "spoken", "update"].map((name) => `tests/e2e/${name}.test.ts`),
+	"tests/live/long/**/*.test.ts",
+];
 
 export default defineConfig({
 	root: "src",
@@ -69,7 +73,7 @@ export default defineConfig({
 				test: {
 					name: "unit",
 					include: ["tests/**/*.test.ts"],
-					exclude: ["tests/{app,pwa,e2e,engines,crash}/**", "tests/size.test.ts"],
+					exclude: ["tests/{app,pwa,e2e,engines,crash,live}/**", "tests/size.test.ts"],
 					testTimeout: 60_000,
 					maxWorkers,
 				},
@@ -92,7 +96,7 @@ export default defineConfig({
 				root,
 				test: {
 					name: "e2e",
-					include: ["tests/e2e/**/*.test.ts", "tests/size.test.ts"],
+					include: ["tests/{e2e,live}/**/*.test.ts", "tests/size.test.ts"],
 					exclude: longTests,
 					globalSetup: "tests/e2e/build.ts",
 					fileParallelism: false,

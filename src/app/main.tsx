@@ -53,6 +53,7 @@ setTimeout(async () => {
 	await watchBackups(model, keeper, now, report);
 	const { watchFleet } = await import("./fleetWatch");
 	await watchFleet(model, keeper, now, report);
+	if (model.state().settings.live) (await import("./liveWatch")).watchLive(keeper, report);
 });
 followLaunches(window);
 import("../pwa/update")

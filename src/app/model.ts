@@ -256,6 +256,7 @@ export function createModel(
 		whyEvidence: keeper.whyEvidence,
 		contradiction: keeper.contradiction,
 		table: keeper.table,
+		live: keeper.live,
 		draft: (key: string) => tried(() => keeper.draft(key)),
 		saveDraft: (key: string, value: unknown) => tried(() => written(keeper.saveDraft(key, value))),
 		dropDraft: (key: string) => tried(() => keeper.dropDraft(key)),

@@ -5,6 +5,8 @@ import { modelVersion } from "../domain/modelVersion";
 import type { MixGrid } from "../domain/plan/mixTable";
 import { ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
+import type { Desk } from "../live/desk";
+import type { LiveAsk } from "../live/state";
 import { copyingTo } from "../store/copying";
 import type { Heads } from "../store/head";
 import type { LogError } from "../store/logError";
@@ -41,6 +43,7 @@ interface Open {
 export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 	let open: Open | null = null;
 	let remembered: Heads = {};
+	let desk: Promise<Desk> | null = null;
 	let queue: Promise<unknown> = Promise.resolve();
 	/** One thing after another: two replays at once would only be slower. */
 	function inTurn<T>(work: () => Promise<T>): Promise<T> {
@@ -219,6 +222,11 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 				open = null;
 				return (await import("./care")).broughtBack(store, copying, remembered);
 			}),
+		/** Replication through a server of the users' own. */
+		async live(ask: LiveAsk) {
+			desk ??= import("../live/desk").then(({ openDesk }) => openDesk(store));
+			return (await desk).answer(ask);
+		},
 		draft: (key: string) => store.draft(key),
 		saveDraft: (key: string, value: unknown) => store.saveDraft(key, value),
 		dropDraft: (key: string) => store.dropDraft(key),

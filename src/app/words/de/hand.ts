@@ -42,7 +42,7 @@ export const words: Words = {
 
 	takeTitle: "Scannen oder öffnen",
 	takeAbout:
-		"Eine Abstimmungs­karte, Einträge von einem anderen Gerät oder ein Logbuch. Sie sehen, was es ist, bevor etwas behalten wird.",
+		"Eine Abstimmungs­karte, Einträge von einem anderen Gerät, ein Logbuch oder was ein Auto live macht. Sie sehen, was es ist, bevor etwas behalten wird.",
 	openFile: "Datei öffnen",
 	paste: "Oder einen Link einfügen",
 	pasteGo: "Link öffnen",
@@ -97,4 +97,5 @@ export const words: Words = {
 	carTitle: "Andere Geräte und Karten",
 	carHand: "Einträge übergeben",
 	carTake: "Scannen oder öffnen",
+	carLive: "Live, über einen eigenen Server",
 };

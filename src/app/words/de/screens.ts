@@ -23,6 +23,7 @@ export const words: Words = {
 	reports: "Berichte anderer Autos",
 	card: "Abstimmungskarte",
 	take: "Übernehmen",
+	live: "Live",
 	hand: "Übergeben",
 	setup: "Auto einrichten",
 };

@@ -38,7 +38,8 @@ export const words = {
 	toScan: "Scan the other phone’s code",
 
 	takeTitle: "Scan or open",
-	takeAbout: "A calibration card, entries from another phone, or a log. You see what it is before anything is kept.",
+	takeAbout:
+		"A calibration card, entries from another phone, a log, or what makes a car live. You see what it is before anything is kept.",
 	openFile: "Open a file",
 	paste: "Or paste a link",
 	pasteGo: "Open the link",
@@ -94,6 +95,7 @@ export const words = {
 	carTitle: "Other phones and cards",
 	carHand: "Hand over entries",
 	carTake: "Scan or open",
+	carLive: "Live, through a server of your own",
 };
 
 export type Words = typeof words;
