@@ -56,7 +56,10 @@ export default defineConfig({
 			injectRegister: false,
 			manifest: { ...manifest, screenshots: screenshots.filter((shot) => inPublic(shot.src)) },
 			includeManifestIcons: false,
-			injectManifest: { rollupFormat: "iife", globPatterns: ["**/*.{js,css,html}", "icon.svg"] },
+			injectManifest: { rollupFormat: "iife", globPatterns: ["**/*.{js,css,html}", "icon.svg"],
+				// Of no use without a network, nor where replication is off.
+				globIgnores: ["**/natsWire-*.js"],
+			},
 		}),
 	],
 	test: {
@@ -73,7 +76,7 @@ export default defineConfig({
 				test: {
 					name: "unit",
 					include: ["tests/**/*.test.ts"],
-					exclude: ["tests/{app,pwa,e2e,engines,crash,live}/**", "tests/size.test.ts"],
+					exclude: ["tests/{app,pwa,e2e,engines,crash}/**", "tests/live/{*,long/*}.test.ts", "tests/size.test.ts"],
 					testTimeout: 60_000,
 					maxWorkers,
 				},
@@ -94,9 +97,10 @@ export default defineConfig({
 			},
 			{
 				root,
+				define: { ...define },
 				test: {
 					name: "e2e",
-					include: ["tests/{e2e,live}/**/*.test.ts", "tests/size.test.ts"],
+					include: ["tests/e2e/**/*.test.ts", "tests/live/*.test.ts", "tests/size.test.ts"],
 					exclude: longTests,
 					globalSetup: "tests/e2e/build.ts",
 					fileParallelism: false,
@@ -108,6 +112,7 @@ export default defineConfig({
 			},
 			{
 				root,
+				define: { ...define },
 				test: {
 					name: "engines",
 					include: ["tests/{engines,crash}/**/*.test.ts", ...longTests],

@@ -8,6 +8,7 @@ import type { Pairing } from "../share/liveCode";
 import type { Store } from "../store/store";
 import { type LiveCar, openNotes } from "./notes";
 import { CarGoneError, replicate, type Standing } from "./replicate";
+import { locked, type Run, runOf } from "./run";
 import { newKey } from "./seal";
 import { firstState, type LiveAnswer, type LiveAsk, type LiveState } from "./state";
 import { RefusedByServer, type Wire } from "./wire";
@@ -37,7 +38,7 @@ const refusedWaitMs = 15 * 60_000;
 const mostConnections = 8;
 /** How long a car is stayed with once there is nothing to do, and how long until the next visit. */
 const lingerMs = 1_000;
-const revisitMs = 5 * 60_000;
+const revisitMs = 2 * 60_000;
 
 export async function openDesk(store: Store, means: Means = realMeans): Promise<Desk> {
 	const name = means.name ?? "heeltap-live";
@@ -227,75 +228,4 @@ function pairingOf(cars: readonly LiveCar[], carId: string, carName: string, now
 /** A moment for what is under way to say why by itself. */
 function later(error: Error): Promise<never> {
 	return new Promise((_, fail) => setTimeout(() => fail(error), 500));
-}
-
-interface Run {
-	readonly car: LiveCar;
-	readonly ended: Promise<void>;
-	over: boolean;
-	/** Whether this tab is the one that does it. */
-	locked: boolean;
-	changed(): Promise<void>;
-	/** Something of the car has changed. */
-	stir(): void;
-	/** There is a reason to try at once. */
-	wake(): void;
-	/** Resolves after so many ms, or when woken; with `byChange` also by a change of the car. */
-	woken(ms: number, byChange: boolean): Promise<void>;
-	end(): void;
-}
-
-function runOf(car: LiveCar): Run {
-	let end = () => {};
-	const ended = new Promise<void>((done) => {
-		end = done;
-	});
-	let heard: (() => void)[] = [];
-	let sleeping: { byChange: boolean; done: () => void } | null = null;
-	const run: Run = {
-		car,
-		ended,
-		over: false,
-		locked: false,
-		changed: () => new Promise((done) => heard.push(done)),
-		stir() {
-			for (const done of heard.splice(0)) done();
-			if (sleeping?.byChange) sleeping.done();
-		},
-		wake: () => sleeping?.done(),
-		woken: (ms, byChange) =>
-			new Promise((resolve) => {
-				const timer = setTimeout(() => sleeping?.done(), ms);
-				sleeping = {
-					byChange,
-					done() {
-						clearTimeout(timer);
-						sleeping = null;
-						resolve();
-					},
-				};
-			}),
-		end() {
-			run.over = true;
-			end();
-			sleeping?.done();
-			heard = [];
-		},
-	};
-	return run;
-}
-
-/** Does the work while this tab is the one whose turn it is. */
-async function locked(name: string, run: Run, work: () => Promise<void>): Promise<void> {
-	const begin = async () => {
-		if (run.over) return;
-		run.locked = true;
-		await work().finally(() => {
-			run.locked = false;
-		});
-	};
-	if (typeof navigator === "undefined" || !navigator.locks) return begin();
-	const giveUp = new AbortController();
-	run.ended.then(() => !run.locked && giveUp.abort());
-	await navigator.locks.request(name, { signal: giveUp.signal }, begin);
 }

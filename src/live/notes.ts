@@ -20,6 +20,8 @@ export interface Refused {
 	readonly newer: number;
 	/** Says something else under an id that is here already. */
 	readonly contradicting: number;
+	/** Came once more: sent by two phones at once, or played again by somebody. Changes nothing. */
+	readonly again: number;
 }
 
 /** How far a car's messages were taken, and what came of it. */
@@ -44,7 +46,7 @@ export const noProgress: Progress = {
 	seq: 0,
 	mark: "",
 	held: [],
-	refused: { damaged: 0, newer: 0, contradicting: 0 },
+	refused: { damaged: 0, newer: 0, contradicting: 0, again: 0 },
 	newerFrom: null,
 	joined: false,
 	heard: null,

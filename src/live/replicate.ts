@@ -79,6 +79,7 @@ export async function replicate(car: LiveCar, wire: Wire, around: Surroundings):
 				damaged: refused.damaged + taken.damaged,
 				newer: refused.newer + taken.newerCount,
 				contradicting: refused.contradicting + joined.contradicting,
+				again: refused.again + (arrived[0].seq > begun.readUpTo ? repetitionsIn(taken.names, known) : 0),
 			},
 		};
 		await notes.advance(carId, progress, taken.names);
@@ -130,14 +131,17 @@ async function send(lacking: readonly Contents[], wire: Wire, sealer: Sealer, se
 	await Promise.all(sending);
 }
 
+interface Beginning {
+	readonly reading: Reading;
+	readonly progress: Progress;
+	/** What is read up to here was read before. */
+	readonly readUpTo: number;
+}
+
 /** Where to go on: at the last message that was taken, if the server still has it. Else it has lost its end, or all. */
-async function beginning(
-	{ carId }: LiveCar,
-	wire: Wire,
-	{ notes, version, ended }: Surroundings,
-): Promise<{ reading: Reading; progress: Progress }> {
+async function beginning({ carId }: LiveCar, wire: Wire, { notes, version, ended }: Surroundings): Promise<Beginning> {
 	let progress = await notes.progress(carId);
-	const { newerFrom } = progress;
+	const { newerFrom, seq: readUpTo } = progress;
 	if (newerFrom && newerFrom.version !== version) {
 		// This version may read what that one could not.
 		progress = {
@@ -148,16 +152,16 @@ async function beginning(
 			refused: { ...progress.refused, newer: 0 },
 		};
 		await notes.advance(carId, progress, []);
-		return { reading: await wire.read(newerFrom.seq), progress };
+		return { reading: await wire.read(newerFrom.seq), progress, readUpTo };
 	}
-	if (progress.seq === 0 || progress.mark === "") return { reading: await wire.read(progress.seq + 1), progress };
+	if (progress.mark === "") return { reading: await wire.read(progress.seq + 1), progress, readUpTo };
 	const reading = await wire.read(progress.seq);
 	let [first] = reading.take(1);
 	if (!first && reading.behind() > 0) {
 		await Promise.race([reading.news(), ended]);
 		[first] = reading.take(1);
 	}
-	if (first?.seq === progress.seq && first.mark === progress.mark) return { reading, progress };
+	if (first?.seq === progress.seq && first.mark === progress.mark) return { reading, progress, readUpTo };
 	reading.stop();
 	progress = {
 		...noProgress,
@@ -167,7 +171,11 @@ async function beginning(
 		news: progress.news,
 	};
 	await notes.restart(carId, progress);
-	return { reading: await wire.read(1), progress };
+	return { reading: await wire.read(1), progress, readUpTo: 0 };
+}
+
+function repetitionsIn(names: readonly string[], known: ReadonlySet<string>): number {
+	return names.length - new Set(names.filter((name) => !known.has(name))).size;
 }
 
 interface Opened {

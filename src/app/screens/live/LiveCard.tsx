@@ -63,6 +63,7 @@ function NotTaken({ live: { refused, held } }: { readonly live: LiveState }) {
 		...(refused.damaged > 0 ? [words.refusedDamaged(refused.damaged)] : []),
 		...(refused.newer > 0 ? [words.refusedNewer(refused.newer)] : []),
 		...(refused.contradicting > 0 ? [words.refusedContradicting(refused.contradicting)] : []),
+		...(refused.again > 0 ? [words.refusedAgain(refused.again)] : []),
 		...(held > 0 ? [words.held(held)] : []),
 	];
 	if (lines.length === 0) return null;

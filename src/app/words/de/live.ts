@@ -70,6 +70,7 @@ export const words: Words = {
 		`${messages(count)} von einer neueren Version der App. Aktualisieren Sie die App, dann kommen sie dazu.`,
 	refusedContradicting: (count) =>
 		`${messages(count)}, die ändern würden, was hier unter demselben Namen steht. Es bleibt, was hier steht.`,
+	refusedAgain: (count) => `${messages(count)}, die schon einmal kamen. Das ändert nichts.`,
 	held: (count) => `${entries(count)} kommen dazu, sobald da ist, wozu sie gehören.`,
 
 	nextPhone: "Ein weiteres Gerät für dieses Auto",

@@ -67,6 +67,7 @@ export const words = {
 		`${messages(count)} of a newer version of the app. Update the app, and they are taken then.`,
 	refusedContradicting: (count: number) =>
 		`${messages(count)} would change what is here already under the same name. What is here stays.`,
+	refusedAgain: (count: number) => `${messages(count)} had come before. That changes nothing.`,
 	held: (count: number) => `${entries(count)} will be joined once what they belong to has come.`,
 
 	nextPhone: "Another phone for this car",
