@@ -47,7 +47,7 @@ export const words: Words = {
 		offline: (waiting) =>
 			waiting === 0
 				? "Der Server ist nicht zu erreichen. Nichts wartet auf das Senden."
-				: `Der Server ist nicht zu erreichen. ${entries(waiting)} ${waiting === 1 ? "wartet" : "warten"} und werden noch gesendet.`,
+				: `Der Server ist nicht zu erreichen. ${entries(waiting)} ${waiting === 1 ? "wartet und wird" : "warten und werden"} noch gesendet.`,
 		refused: {
 			notAllowed:
 				"Der Server lehnt dieses Gerät ab: Die Einladung wurde zurückgenommen oder ist nicht von diesem Server. Fragen Sie den Betreiber.",
@@ -65,13 +65,14 @@ export const words: Words = {
 	never: "noch nie",
 	refusedTitle: "Nicht angenommen",
 	refusedDamaged: (count) =>
-		`${messages(count)}, die sich nicht öffnen ließen: beschädigt, mit anderem Schlüssel versiegelt oder von einem anderen Auto. Sie bleiben weg; alles andere geht weiter.`,
+		`${messages(count)} ${count === 1 ? "ließ" : "ließen"} sich nicht öffnen: beschädigt, mit anderem Schlüssel versiegelt oder von einem anderen Auto. Alles andere geht weiter.`,
 	refusedNewer: (count) =>
-		`${messages(count)} von einer neueren Version der App. Aktualisieren Sie die App, dann kommen sie dazu.`,
+		`${messages(count)} ${count === 1 ? "stammt" : "stammen"} von einer neueren Version der App. Aktualisieren Sie die App, um ${count === 1 ? "sie" : "diese"} zu übernehmen.`,
 	refusedContradicting: (count) =>
-		`${messages(count)}, die ändern würden, was hier unter demselben Namen steht. Es bleibt, was hier steht.`,
-	refusedAgain: (count) => `${messages(count)}, die schon einmal kamen. Das ändert nichts.`,
-	held: (count) => `${entries(count)} kommen dazu, sobald da ist, wozu sie gehören.`,
+		`${messages(count)} ${count === 1 ? "hätte" : "hätten"} geändert, was hier schon unter demselben Namen steht. Es bleibt, wie es ist.`,
+	refusedAgain: (count) => `${messages(count)} ${count === 1 ? "war" : "waren"} schon einmal da. Das ändert nichts.`,
+	held: (count) =>
+		`${entries(count)} ${count === 1 ? "kommt" : "kommen"} dazu, sobald da ist, wozu ${count === 1 ? "er gehört" : "sie gehören"}.`,
 
 	nextPhone: "Ein weiteres Gerät für dieses Auto",
 	nextPhoneMore:
