@@ -19,23 +19,31 @@ export const tellingWords = [
 
 const places = ["Harbour Street", "Mill Lane", "Old Bridge"];
 
-/** `side` tells the entries of two phones apart; both have the same car. Four days between two entries. */
-export function carLog(number: number, side: "first" | "second", count: number): Log {
+/**
+ * `side` tells the entries of two phones apart; both have the same car. Four days between two entries. Those beyond the first
+ * `counting` are fills that are taken back, and what takes them back: they travel like any, and nobody reckons them.
+ */
+export function carLog(number: number, side: "first" | "second", count: number, counting = count): Log {
 	const seeds = seedsFor(`${number} ${side}`);
 	const random = () => uniform(seeds);
 	const id = () => idFrom(seeds);
 	const begin = Date.parse("2015-01-01T07:00:00Z") + (side === "first" ? 0 : 2 * 86_400_000);
 	const at = (i: number) => new Date(begin + i * 4 * 86_400_000 + Math.floor(random() * 3_600) * 1000).toISOString();
 	const events: unknown[] = [];
-	let before: string | undefined;
+	let [before, taken]: (string | undefined)[] = [];
 	for (let i = 0; i < count; i++) {
-		const event = {
+		const event: Record<string, unknown> & { readonly id: string } = {
 			id: id(),
 			at: at(i).replace(".000Z", "Z"),
 			...(before !== undefined && { after: before }),
-			...(i % 8 === 7 ? reading(random) : fill(random, id(), i)),
+			...(taken !== undefined
+				? { kind: "void", target: taken }
+				: i % 8 === 7
+					? reading(random)
+					: fill(random, id(), i)),
 		};
 		before = event.id;
+		taken = i >= counting && taken === undefined && i + 1 < count ? event.id : undefined;
 		events.push(i === 0 && side === "first" ? { ...event, ...start } : event);
 	}
 	const first = events[0] as Record<string, unknown>;

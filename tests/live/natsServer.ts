@@ -22,6 +22,7 @@ export interface NatsServer {
 	kill(): Promise<void>;
 	start(): Promise<StreamFacts>;
 	facts(): Promise<StreamFacts>;
+	processId(): number | undefined;
 	remove(): Promise<void>;
 }
 
@@ -54,6 +55,7 @@ export async function openNatsServer(): Promise<NatsServer> {
 		kill,
 		start,
 		facts: () => ensureStream(choices, keys),
+		processId: () => server?.pid,
 		async remove() {
 			await kill();
 			rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
