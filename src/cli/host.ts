@@ -34,7 +34,10 @@ export async function main(args: readonly string[]): Promise<number> {
 				console.log(`nats-server -c ${join(folder, configFile)}`);
 				return 0;
 			case "stream": {
-				const { messages, bytes } = await ensureStream(chosen(folder), keysIn(folder));
+				const choices = chosen(folder);
+				const { messages, bytes } = await ensureStream(choices, keysIn(folder)).catch((error: Error) => {
+					throw new UsageError(`the server at ${choices.commands} does not do it (${error.message}): is it running?`);
+				});
 				console.log(`${messages} messages, ${bytes} bytes`);
 				return 0;
 			}
@@ -75,7 +78,7 @@ export async function prepare(folder: string, values: Values): Promise<{ choices
 	const { url, websocket, commands, disk, replicas } = values;
 	const before = readChoices(folder);
 	const address = url ?? before?.url;
-	if (address === undefined || !isServer(address))
+	if (address === undefined || !isServer(address) || !(address.startsWith("wss:") || isHere(address)))
 		throw new UsageError(`--url must be where phones find the server, like wss://cars.example/live, got ${address}`);
 	const choices: Choices = {
 		...firstChoices,
@@ -88,13 +91,20 @@ export async function prepare(folder: string, values: Values): Promise<{ choices
 	};
 	if (![1, 3, 5].includes(choices.replicas)) throw new UsageError(`--replicas must be 1, 3 or 5, got ${replicas}`);
 	writeChoices(folder, choices);
-	writeConfig(folder, choices, keys, await tokensOf(keys, revokedIn(folder)));
+	writeConfig(folder, choices, keys, await tokensOf(folder, keys, revokedIn(folder)));
 	return { choices, keys };
+}
+
+/** Without TLS only where no network is between. */
+function isHere(address: string): boolean {
+	return ["localhost", "127.0.0.1", "[::1]"].includes(new URL(address).hostname);
 }
 
 async function start(folder: string, values: Values): Promise<number> {
 	const { choices, keys } = await prepare(folder, values);
-	const server = spawn("nats-server", ["-c", join(folder, configFile)], { stdio: "inherit" });
+	// Debian's is where only root looks.
+	const env = { ...process.env, PATH: `${process.env.PATH}:/usr/sbin:/usr/local/sbin` };
+	const server = spawn("nats-server", ["-c", join(folder, configFile)], { stdio: "inherit", env });
 	const ended = new Promise<number>((done, fail) => {
 		server.once("exit", (code) => done(code ?? 0));
 		server.once("error", () =>
@@ -145,7 +155,7 @@ async function revoke(folder: string, user: string): Promise<number> {
 	const revoked = { ...revokedIn(folder), [user]: Math.floor(Date.now() / 1000) };
 	writeSecret(join(folder, revokedFile), `${JSON.stringify(revoked, null, "\t")}\n`);
 	const keys = keysIn(folder);
-	writeConfig(folder, choices, keys, await tokensOf(keys, revoked));
+	writeConfig(folder, choices, keys, await tokensOf(folder, keys, revoked));
 	console.log("Reload the server: nats-server --signal reload");
 	return 0;
 }

@@ -47,7 +47,16 @@ export interface Tokens {
 	readonly cars: string;
 }
 
-export async function tokensOf({ operator, system, store, cars, signer }: HostKeys, revoked: Revoked): Promise<Tokens> {
+/** The operator's is written once: a server that runs takes new accounts from a reload, but no new operator. */
+async function operatorToken(folder: string, { operator, system }: HostKeys): Promise<string> {
+	const path = join(folder, "operator.jwt");
+	if (!existsSync(path))
+		writeSecret(path, await encodeOperator("heeltap", operator, { system_account: system.getPublicKey() }));
+	return readFileSync(path, "utf8");
+}
+
+export async function tokensOf(folder: string, keys: HostKeys, revoked: Revoked): Promise<Tokens> {
+	const { operator, system, store, cars, signer } = keys;
 	const bySigner = { signer: operator };
 	const without = { disk_storage: 0, mem_storage: 0, streams: 0, consumer: 0 };
 	const everything = { disk_storage: -1, mem_storage: -1, streams: -1, consumer: -1 };
@@ -60,7 +69,7 @@ export async function tokensOf({ operator, system, store, cars, signer }: HostKe
 		payload: -1,
 	});
 	return {
-		operator: await encodeOperator("heeltap", operator, { system_account: system.getPublicKey() }),
+		operator: await operatorToken(folder, keys),
 		system: await encodeAccount("system", system, { limits: { ...unlimited, ...without } }, bySigner),
 		store: await encodeAccount(
 			"store",

@@ -35,7 +35,7 @@ beforeAll(async () => {
 		commands: `127.0.0.1:${ports[0]}`,
 		replicas: "3",
 	});
-	const tokens = await tokensOf(host.keys, {});
+	const tokens = await tokensOf(folder, host.keys, {});
 	for (const i of [0, 1, 2]) {
 		const choices = { ...host.choices, websocket: `127.0.0.1:${sockets[i]}`, commands: `127.0.0.1:${ports[i]}` };
 		writeFileSync(configOf(i), configText(join(folder, `${i}`), choices, host.keys, tokens), { mode: 0o600 });
