@@ -69,7 +69,19 @@ export default defineConfig({
 				test: {
 					name: "unit",
 					include: ["tests/**/*.test.ts"],
-					exclude: ["tests/{app,pwa,e2e,engines,crash}/**", "tests/size.test.ts"],
+					exclude: ["tests/{app,pwa,keeper,e2e,engines,crash}/**", "tests/size.test.ts"],
+					testTimeout: 60_000,
+					maxWorkers,
+				},
+			},
+			{
+				root,
+				// A copy: Vitest takes what it is given apart.
+				define: { ...define },
+				test: {
+					name: "keeper",
+					include: ["tests/keeper/**/*.test.ts"],
+					setupFiles: "tests/helpers/fewParticles.ts",
 					testTimeout: 60_000,
 					maxWorkers,
 				},
@@ -82,7 +94,7 @@ export default defineConfig({
 					name: "component",
 					environment: "jsdom",
 					include: ["tests/{app,pwa}/**/*.test.{ts,tsx}"],
-					setupFiles: "tests/app/cleanup.ts",
+					setupFiles: ["tests/app/cleanup.ts", "tests/helpers/fewParticles.ts"],
 					// Left to Node, Testing Library would load a second Preact.
 					server: { deps: { inline: ["@testing-library/preact"] } },
 					maxWorkers,
