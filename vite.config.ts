@@ -15,10 +15,8 @@ const define = { __HEELTAP_VERSION__: JSON.stringify(version) };
 // Left to Vitest one core would be idle: on two that is half.
 const maxWorkers = "100%";
 
-// Of the built app in Chromium, the tests that take long: they run with those of the other engines.
-const longTests = ["access", "keyboard", "lighthouse", "report", "spoken", "update"].map(
-	(name) => `tests/e2e/${name}.test.ts`,
-);
+// Of the built app in Chromium, those that no measured time or time-out hangs on: two at once.
+const sideBySide = ["access", "keyboard", "report", "spoken", "update"].map((name) => `tests/e2e/${name}.test.ts`);
 
 export default defineConfig({
 	root: "src",
@@ -105,7 +103,7 @@ export default defineConfig({
 				test: {
 					name: "e2e",
 					include: ["tests/e2e/**/*.test.ts", "tests/size.test.ts"],
-					exclude: longTests,
+					exclude: sideBySide,
 					globalSetup: "tests/e2e/build.ts",
 					fileParallelism: false,
 					// After the others: times and time-outs are measured on a quiet machine.
@@ -118,11 +116,24 @@ export default defineConfig({
 				root,
 				test: {
 					name: "engines",
-					include: ["tests/{engines,crash}/**/*.test.ts", ...longTests],
+					include: ["tests/{engines,crash}/**/*.test.ts", ...sideBySide],
 					globalSetup: "tests/e2e/build.ts",
 					maxWorkers: 2,
+					sequence: { groupOrder: 2 },
 					testTimeout: 300_000,
 					hookTimeout: 300_000,
+				},
+			},
+			{
+				root,
+				define: { ...define },
+				test: {
+					name: "allCases",
+					include: ["tests/{doubt/doubt,accuracy/trims,domain/estimator/laws,keeper/hostileImport}.test.ts"],
+					env: { HEELTAP_ALL_CASES: "1" },
+					maxWorkers,
+					sequence: { groupOrder: 3 },
+					testTimeout: 600_000,
 				},
 			},
 		],

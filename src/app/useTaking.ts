@@ -5,6 +5,7 @@ import { foundIn } from "../share/link";
 import { readPart } from "../share/part";
 import { type Collected, missingIn, readCollected, wholeOf, withPiece } from "../share/sequence";
 import { longestFile, longestFileWords } from "../store/limits";
+import { inTurns } from "../store/turns";
 import { useApp } from "./app";
 import { codeIn } from "./components/ScanCode";
 import { unreadableWords } from "./components/Unreadable";
@@ -47,13 +48,8 @@ export function useTaking(): Taking {
 	const [fault, setFault] = useState<string | null>(null);
 	const [note, setNote] = useState<string | null>(null);
 	// Codes come faster than a disk and a screen: one after the other.
-	const queue = useRef<Promise<unknown>>(Promise.resolve());
+	const [inTurn] = useState(inTurns);
 	const current = useRef<Collected | null>(null);
-	function inTurn(work: () => Promise<void>): Promise<void> {
-		const done = queue.current.then(work);
-		queue.current = done.catch(() => {});
-		return done;
-	}
 	useEffect(() => {
 		inTurn(async () => {
 			current.current = readCollected(await model.draft(draftKey));
