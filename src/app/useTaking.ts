@@ -23,6 +23,8 @@ const draftKey = "take";
 export interface Looked {
 	readonly handed: Handed;
 	readonly handing: Handing;
+	/** When the tank report was made that this is; null: a log, or a part of one. */
+	readonly reportOf: string | null;
 }
 
 export interface Taking {
@@ -65,8 +67,12 @@ export function useTaking(): Taking {
 		setLooking(true);
 		const answer = await model.lookAt(handed);
 		setLooking(false);
-		if (answer?.ok) setLooked({ handed, handing: answer.value });
+		if (answer?.ok) setLooked({ handed, handing: answer.value, reportOf: await reportOf(handed) });
 		else if (answer) refuse(await handedFaultWords(answer.error));
+	}
+	async function reportOf(handed: Handed): Promise<string | null> {
+		const read = "text" in handed ? await model.readReport(handed.text) : null;
+		return read?.ok ? (read.value.made?.at ?? null) : null;
 	}
 	async function lookAtCollected(): Promise<void> {
 		const body = current.current && wholeOf(current.current);
