@@ -23,7 +23,7 @@ export const words: Words = {
 	reports: "Berichte anderer Autos",
 	card: "Abstimmungskarte",
 	take: "Übernehmen",
-	live: "Live",
 	hand: "Übergeben",
+	live: "Live",
 	setup: "Auto einrichten",
 };
