@@ -221,6 +221,10 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 		/** Replication through a server of the users' own. */
 		async live(ask: LiveAsk) {
 			desk ??= import("../live/desk").then(({ openDesk }) => openDesk(store));
+			// What could not be opened is tried again with the next question.
+			desk.catch(() => {
+				desk = null;
+			});
 			return (await desk).answer(ask);
 		},
 		draft: (key: string) => store.draft(key),

@@ -25,7 +25,11 @@ export interface Means {
 }
 
 const realMeans: Means = {
-	connect: async ({ access }, onLost) => (await import("./natsWire")).connectTo(access, onLost),
+	async connect({ access }, onLost) {
+		// Some browsers remember that a script could not be loaded, and never try again.
+		if (navigator.onLine === false) throw new Error("there is no network");
+		return (await import("./natsWire")).connectTo(access, onLost);
+	},
 	now: () => Date.now(),
 };
 

@@ -17,7 +17,7 @@ afterAll(async () => {
 	await server?.remove();
 });
 
-const each = 400;
+const each = 200;
 
 test("cut, held, cut within a message, and with the server killed, nothing is lost and nothing there twice", async () => {
 	const { access } = server.invite({ url: `ws://127.0.0.1:${cutter.port}/live` });
@@ -29,14 +29,14 @@ test("cut, held, cut within a message, and with the server killed, nothing is lo
 	await first.ask({ do: "on", carId, access });
 	const { pairing } = await first.ask({ do: "pairing", carId, carName: "x" });
 	if (pairing) await second.ask({ do: "join", pairing });
-	await new Promise((passed) => setTimeout(passed, 6_000));
+	await new Promise((passed) => setTimeout(passed, 4_000));
 	await trouble.stop();
 	for (const phone of [first, second]) await phone.ask({ do: "wake" });
 	await Promise.all([first.caughtUp(), second.caughtUp()]);
 	const count = async () => [await first.store.countEvents(carId), await second.store.countEvents(carId)];
 	await expect.poll(count, { timeout: 20_000 }).toEqual([2 * each, 2 * each]);
-	expect(Object.values(trouble.done).reduce((sum, many) => sum + many, 0)).toBeGreaterThan(4);
-	console.log(trouble.done, cutter.cuts, await server.facts());
+	expect(Object.values(trouble.done).reduce((sum, many) => sum + many, 0)).toBeGreaterThan(2);
+	expect((await server.facts()).messages).toBe(2 * each + 1);
 	await first.stop();
 	await second.stop();
 });
