@@ -17,7 +17,9 @@ afterAll(() => world?.close());
 
 const each = 10;
 
-test("what two phones enter while the network is cut comes to both, once, with the same numbers", async () => {
+test("what two phones enter while the network is cut comes to both, once, with the same numbers", {
+	timeout: 240_000,
+}, async () => {
 	const { site, server, cutter, first, second, url } = world;
 	const [mine, theirs] = [carLog(1, "first", each), carLog(1, "second", each)];
 	await keepLog(first.page, site, mine);
