@@ -74,7 +74,8 @@ export function createModel(
 	async function refresh(): Promise<void> {
 		const [cars, raw] = await Promise.all([keeper.cars(), keeper.preference("settings")]);
 		const settings = readSettings(raw);
-		const car = cars.find(({ id }) => id === settings.activeCar) ?? cars[0] ?? null;
+		const named = (carId: string | null | undefined) => cars.find(({ id }) => id === carId);
+		const car = named(settings.activeCar) ?? named(state.car?.id) ?? cars[0] ?? null;
 		const same = car?.id === state.car?.id;
 		set({ cars, settings, car, ...(same ? {} : { now: null, events: null, account: null }) });
 		if (!car) {
@@ -92,6 +93,12 @@ export function createModel(
 		}
 		await refreshAccount(car.id);
 		set({ phase: "ready" });
+	}
+
+	/** The car on the screen is that of the next start, too, whatever cars come in. */
+	async function stayWithCar(): Promise<void> {
+		const { car, settings } = state;
+		if (car && car.id !== settings.activeCar) await saveSettings({ activeCar: car.id });
 	}
 
 	async function refreshAccount(carId: string): Promise<void> {
@@ -212,6 +219,7 @@ export function createModel(
 				lastSeen.forget();
 				await keeper.removeCar(carId);
 				await refresh();
+				await stayWithCar();
 				return true;
 			}),
 		saveSettings: (change: Partial<Settings>) =>
@@ -228,7 +236,10 @@ export function createModel(
 		watch: (handed: Handed) =>
 			tried(async () => {
 				const result = await keeper.take(handed);
-				if (result.ok) await refresh();
+				if (result.ok) {
+					await refresh();
+					await stayWithCar();
+				}
 				return result;
 			}),
 		readReport: (text: string) => tried(() => keeper.readReport(text)),

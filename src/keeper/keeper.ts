@@ -191,13 +191,11 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 			return ok({ ...merged, car: log.value.car });
 		},
 		/** What a log file, or a part of a log from another phone, would change. */
-		lookAt: (handed: Handed) =>
-			inTurn(async () =>
-				(await handOver()).lookedAt(store, handed, async (car, events) => {
-					const log = preparedLog(car, events);
-					return (await replayed(log, await storedPoint(store, log))).checkpoint.account;
-				}),
-			),
+		async lookAt(handed: Handed) {
+			// The car on the screen comes first, and may be filled meanwhile.
+			await inTurn(async () => {});
+			return (await handOver()).lookedAt(store, handed, aside(false).reckon);
+		},
 		/** The union with it. */
 		take: (handed: Handed) => inTurn(async () => (await handOver()).takenIn(store, handed)),
 		/** What every log must come to, for the page to remember. */

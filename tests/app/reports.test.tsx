@@ -54,6 +54,16 @@ test("“Keep” makes a watched car of one, and the car on the screen stays", a
 	await checked();
 });
 
+test("a car that is kept never takes the place of the one on the screen, even where that was never chosen", async () => {
+	const phone = await renderApp({ at: "#/reports", logs: [rich], now });
+	await phone.model.saveSettings({ activeCar: null });
+	expect(phone.model.state().car?.id).toBe("b");
+	// Its id comes first.
+	await phone.model.watch({ text: formatLog(inside) });
+	expect(phone.model.state().car?.id).toBe("b");
+	expect(phone.model.state().settings.activeCar).toBe("b");
+});
+
 test("reports are pasted one after the other; of two of one car the later is shown, and both are counted", async () => {
 	const phone = await renderApp({ at: "#/reports", now });
 	const earlier = reportText(rich, "2026-06-01T12:00:00Z");

@@ -20,7 +20,7 @@ const waiting = /^file\d*$/;
 export function TakeScreen({ id }: { readonly id: string | null }) {
 	const { state } = useAppState();
 	const words = handWords();
-	const taking = useTaking();
+	const taking = useTaking(id !== null);
 	const { looked, looking, fault, note, collected } = taking;
 	useEffect(() => {
 		if (id === null) return;

@@ -67,6 +67,7 @@ export function HandingCard({ looked: { handed, handing, reportOf }, onLeave }: 
 				)}
 				{carIsNew && <p>{words.carIsNew}</p>}
 				{lacking > 0 && <p class="fault">{words.lacks(lacking)}</p>}
+				{handing.tooLong && <p>{words.unreckoned}</p>}
 				<Entries handing={handing} unit={unitOf(state)} />
 			</section>
 			{after && <Effect before={before} after={after} />}

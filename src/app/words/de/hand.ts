@@ -66,7 +66,8 @@ export const words: Words = {
 		`${entries(count)} von „${car}“, ${added === 0 ? "keiner davon neu" : added === count ? "alle neu" : `${added} neu`}.`,
 	carIsNew: "Dieses Auto ist neu auf diesem Gerät.",
 	lacks: (count) =>
-		`Das andere Gerät hatte davor ${entries(count)} geschrieben, und die fehlen hier: Bitten Sie um mehr, am besten mit „Zeigen, was dieses Gerät hat“.`,
+		`Davor ${count === 1 ? "wurde" : "wurden"} mindestens ${entries(count)} geschrieben, die hier ${count === 1 ? "fehlt" : "fehlen"}: Bitten Sie um mehr, am besten mit „Zeigen, was dieses Gerät hat“.`,
+	unreckoned: "Es sind so viele, dass das Gerät erst nach dem Behalten ausrechnet, was sie ergeben.",
 	newCalibration: (name) => `Eine Abstimmung: „${name}“`,
 	flashed: (name) => `Aufgespielt: „${name}“`,
 	takenBack: "Ein Eintrag wird zurückgenommen",

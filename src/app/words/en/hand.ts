@@ -63,7 +63,8 @@ export const words = {
 		`${entries(count)} of “${car}”, ${added === 0 ? "none of them new" : added === count ? "all new" : `${added} new`}.`,
 	carIsNew: "This car is new on this phone.",
 	lacks: (count: number) =>
-		`The other phone had written ${entries(count)} before these that are missing here: ask for more, best by “Show what this phone has”.`,
+		`At least ${entries(count)} written before these ${count === 1 ? "is" : "are"} missing here: ask for more, best by “Show what this phone has”.`,
+	unreckoned: "These are so many that the phone works out what they come to only once you keep them.",
 	newCalibration: (name: string) => `A calibration: “${name}”`,
 	flashed: (name: string) => `Flashed: “${name}”`,
 	takenBack: "An entry is taken back",
