@@ -61,6 +61,8 @@ function fieldsOf(value: unknown): Fields | null {
 function partName(path: readonly string[]): string {
 	const { tankParts } = handWords();
 	const last = path[path.length - 1];
+	// Of a tank the capacity is what everybody calls its size.
+	if (path[0] === "tank" && last === "capacityL") return capitalized(settingName("tank"));
 	if (path[0] === "tank" && Object.hasOwn(tankParts, last)) return tankParts[last as keyof typeof tankParts];
 	const known = fuelSystemField(path);
 	return known === null ? capitalized(settingName(last)) : fuelSystemWords().fields[known];

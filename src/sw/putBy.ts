@@ -34,8 +34,9 @@ export async function received(request: Request, { caches, scope, now }: Surroun
 /** All files, or else what was written. */
 async function sharedIn(request: Request): Promise<Blob[]> {
 	const form = await request.formData();
-	const files = form.getAll("file").filter((file) => file instanceof File && file.size > 0) as File[];
-	if (files.length > 0) return files;
+	// One without a name and contents is none; an empty one is told of by its name.
+	const files = form.getAll("file").filter((file) => file instanceof File && (file.size > 0 || file.name !== ""));
+	if (files.length > 0) return files as File[];
 	const texts = ["url", "text", "title"].map((name) => form.get(name)).filter((value) => typeof value === "string");
 	return texts.some((text) => text !== "") ? [new Blob([texts.join("\n")], { type: "text/plain" })] : [];
 }

@@ -1,6 +1,6 @@
 import { renderHook } from "@testing-library/preact";
 import { beforeEach, expect, test, vi } from "vitest";
-import { useUnsaved } from "../../src/app/unsaved";
+import { isAnythingUnsaved, useUnsaved } from "../../src/app/unsaved";
 import { watchUpdates } from "../../src/app/updates";
 import type { UpdateCallbacks } from "../../src/pwa/update";
 
@@ -58,7 +58,7 @@ test("“Restart” asks while something is typed that no draft keeps", async ()
 	await soon();
 	expect(phone.apply).toHaveBeenCalledTimes(1);
 	form.unmount();
-	await soon();
+	await vi.waitFor(() => expect(isAnythingUnsaved()).toBe(false));
 	phone.shown[0]?.action?.run();
 	expect(phone.shown.slice(2)).toEqual([]);
 });

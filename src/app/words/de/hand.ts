@@ -81,7 +81,6 @@ export const words: Words = {
 	decidedWhy: "Von zweien gilt die zuletzt geänderte; beide Geräte kommen zum selben.",
 	noValue: "nichts",
 	tankParts: {
-		capacityL: "Tank",
 		gaugeSd: "Unsicherheit der Tankanzeige",
 		clickSd: "Unsicherheit des Abschaltens",
 	},

@@ -78,7 +78,7 @@ export const words = {
 		`${setting}: “${own}” here, “${other}” there. The other phone’s counts, on both.`,
 	decidedWhy: "Of two the one changed last counts; both phones come to the same.",
 	noValue: "nothing",
-	tankParts: { capacityL: "Tank", gaugeSd: "Doubt of the gauge", clickSd: "Doubt of the nozzle’s click" },
+	tankParts: { gaugeSd: "Doubt of the gauge", clickSd: "Doubt of the nozzle’s click" },
 	notNew: "There is nothing new in it.",
 	keep: "Keep",
 	leave: "Don’t keep it",
