@@ -212,3 +212,18 @@ function idsIn(link: string): string[] {
 	const part = body?.ok ? readPart(body.value) : null;
 	return part?.ok ? part.value.events.map(({ id }) => id).sort() : [];
 }
+
+test.each([
+	["large", "The file is over 12 MB, which no log and no card is: choose another one. Nothing was changed."],
+	["full", "The phone had no room to put by what was shared: make some, then share it again. Nothing was changed."],
+])("what could not be put by for the app (%s) is told", async (why, sentence) => {
+	await renderApp({ now, logs: [mine], at: `#/take/file7-${why}` });
+	await screen.findByText(sentence);
+});
+
+test("“Back to the tank” leads there", async () => {
+	const phone = await renderApp({ now, logs: [theirs], at: hashOf(linksFor("lastStop")[0]) });
+	await screen.findByText("There is nothing new in it.");
+	await phone.user.click(button("Back to the tank"));
+	await waitFor(() => expect(location.hash).toBe("#/tank"));
+});

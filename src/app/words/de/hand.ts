@@ -81,6 +81,10 @@ export const words: Words = {
 	decidedOther: (setting, own, other) => `${setting}: hier „${own}“, dort „${other}“. Auf beiden gilt, was dort steht.`,
 	decidedWhy: "Von zweien gilt die zuletzt geänderte; beide Geräte kommen zum selben.",
 	noValue: "nichts",
+	tankParts: {
+		gaugeSd: "Unsicherheit der Tankanzeige",
+		clickSd: "Unsicherheit des Abschaltens",
+	},
 	notNew: "Darin ist nichts Neues.",
 	keep: "Behalten",
 	leave: "Nicht behalten",
@@ -94,6 +98,7 @@ export const words: Words = {
 		entryLacking:
 			"Diese Einträge nehmen einen zurück, den dieses Gerät nicht hat: Lassen Sie das andere Gerät übergeben, was fehlt, oder „Alles“.",
 	},
+	notPutBy: "Auf dem Gerät war kein Platz für das Geteilte: Schaffen Sie Platz, und teilen Sie es noch einmal.",
 	unreadable: "Das Gerät gab nicht her, was der App übergeben wurde: Wählen Sie es noch einmal.",
 	tooLong: (most) =>
 		`Die Datei ist größer als ${most}, und so groß ist weder ein Logbuch noch eine Karte: Wählen Sie eine andere.`,

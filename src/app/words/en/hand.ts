@@ -80,6 +80,7 @@ export const words = {
 		`${setting}: “${own}” here, “${other}” there. The other phone’s counts, on both.`,
 	decidedWhy: "Of two the one changed last counts; both phones come to the same.",
 	noValue: "nothing",
+	tankParts: { gaugeSd: "Doubt of the gauge", clickSd: "Doubt of the nozzle’s click" },
 	notNew: "There is nothing new in it.",
 	keep: "Keep",
 	leave: "Don’t keep it",
@@ -93,6 +94,7 @@ export const words = {
 		entryLacking:
 			"These entries take back one that this phone does not have: let the other phone hand over what is lacking, or “Everything”.",
 	},
+	notPutBy: "The phone had no room to put by what was shared: make some, then share it again.",
 	unreadable: "The phone would not give what was handed to the app: choose it again.",
 	tooLong: (most: string) => `The file is over ${most}, which no log and no card is: choose another one.`,
 
