@@ -122,8 +122,15 @@ export function createModel(
 	async function saveSettings(change: Partial<Settings>): Promise<void> {
 		const settings = { ...state.settings, ...change };
 		lastSeen.forget();
+		const before = state.settings;
 		set({ settings });
-		await written(keeper.savePreference("settings", settings));
+		try {
+			await written(keeper.savePreference("settings", settings));
+		} catch (error) {
+			// What is not on the disk was not chosen.
+			if (state.settings === settings) set({ settings: before });
+			throw error;
+		}
 	}
 
 	/** A log that comes from elsewhere; its car is then the active one. */
