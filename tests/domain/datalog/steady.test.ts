@@ -111,7 +111,8 @@ describe("steadySpans()", () => {
 				const calmWindow = (from: number) =>
 					(["throttle", "load", "speed"] as const).every((role) => {
 						const column = means[role]!;
-						const smooth = (i: number) => (column[Math.max(0, i - 1)] + column[i]) / 2;
+						// The first step has none before it: its second is that of the next.
+						const smooth = (i: number) => (column[Math.max(0, i - 1)] + column[Math.max(1, i)]) / 2;
 						for (let i = from; i < from + 20; i++)
 							for (let j = from; j < i; j++)
 								if (Math.abs(smooth(i) - smooth(j)) > (steadyWithin[role] ?? 0) + 1e-6) return false;
