@@ -15,4 +15,16 @@ export const equivalent: readonly Equivalent[] = [
 		replacement: "hex < 255",
 		why: "255 is FF, and has letters: it was never decimal",
 	},
+	{
+		file: "src/domain/elementary.ts",
+		line: "if (x < 2.2250738585072014e-308) return log(x * 18014398509481984) - 37.42994775023705;",
+		replacement: "x <= 2.2250738585072014e-308",
+		why: "the least normal number comes out the same to the last bit either way",
+	},
+	{
+		file: "src/domain/elementary.ts",
+		line: "return q < 0 ? -z : z;",
+		replacement: "q <= 0",
+		why: "the middle, where q is 0, was answered above",
+	},
 ];

@@ -51,7 +51,7 @@ function tried(area: string, pieces: readonly string[], tests: readonly string[]
 	rmSync(report, { force: true });
 	const run = ["stryker", "run", "tests/mutation/stryker.json", "--mutate", pieces.join()];
 	const env = { ...process.env, HEELTAP_TESTS: tests.join(" ") };
-	const { status } = spawnSync("npx", run, { env, stdio: ["ignore", "ignore", "inherit"] });
+	const { status } = spawnSync("npx", run, { env, stdio: ["ignore", 2, 2] });
 	if (status !== 0) throw new Error(`the mutants of ${area} could not be tried: run npx ${run.join(" ")}`);
 	const { files } = JSON.parse(readFileSync(report, "utf8")) as { files: Record<string, { mutants: Mutant[] }> };
 	return Object.entries(files).flatMap(([file, { mutants }]) => mutants.map((mutant) => ({ ...mutant, file })));

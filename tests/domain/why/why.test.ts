@@ -16,7 +16,7 @@ import { type Source, sourcesFrom } from "../../../src/domain/why/sources";
 import { traceOf } from "../../../src/domain/why/trace";
 import { whyOf } from "../../../src/domain/why/why";
 import { believableLogs } from "../../helpers/arbitraries";
-import { aCar, aFill, aStart, aTankReading } from "../../helpers/logs";
+import { aCar, aFill, aLevel, aStart, aTankReading } from "../../helpers/logs";
 import { quickReplay } from "../../helpers/quickReplay";
 import { fingerprintOf, type KeptAnswer, plainHistories } from "./plainHistories";
 import { type PlainHistory, type PlainWorth, plainWhy } from "./plainWhy";
@@ -357,6 +357,41 @@ describe("What an entry does for the range", () => {
 		const unclicked = evidenceOf(initialBelief("car", tank, size), log.slice(0, 3), tank, size);
 		const click = unclicked.worths.find(({ evidence }) => evidence.kind === "click");
 		expect(Math.abs((click?.without ?? 0) - widthAfter(bare))).toBeLessThan(0.03 * unclicked.width);
+	});
+
+	test("is to the last bit the range of the log that never had it, with all fills of a stop", () => {
+		const first = initialBelief("car", tank, 2 ** 6);
+		const found = (events: readonly TankEvent[]) => evidenceOf(first, events, tank, 2 ** 6);
+		const again = { gauge: 0.25, odometerKm: 1000 };
+		const later = { gauge: 0.4, odometerKm: 1400, toClick: true };
+		const all: readonly TankEvent[] = [
+			...log.map((event) => (event.id === "b" ? { ...event, ...again } : event)),
+			{ ...aLevel({ id: "l", at: day(6), gauge: 0.6 }), odometerKm: 1200 },
+			aFill({ id: "c", stop: "t", at: day(8), product: flex, litres: 20, ...later }),
+		];
+		const bare = (field: string, ...ids: string[]) =>
+			all.map((event) => {
+				const left = Object.entries(event).filter(([name]) => name !== field);
+				return ids.includes(event.id) ? (Object.fromEntries(left) as unknown as TankEvent) : event;
+			});
+		const logs: Record<string, readonly TankEvent[]> = {
+			"gauge start": bare("gauge", "start"),
+			"gauge a": bare("gauge", "a", "b"),
+			"odometer a": bare("odometerKm", "a", "b"),
+			"click b": bare("toClick", "b"),
+			"reading r": all.filter(({ id }) => id !== "r"),
+			"gauge l": all.filter(({ id }) => id !== "l"),
+			"gauge c": bare("gauge", "c"),
+			"odometer c": bare("odometerKm", "c"),
+			"click c": bare("toClick", "c"),
+		};
+		const { worths, width } = found(all);
+		const told = Object.fromEntries(
+			worths.map(({ evidence: { kind, event }, without }) => [`${kind} ${event.id}`, without]),
+		);
+		expect(told).toEqual(Object.fromEntries(Object.entries(logs).map(([name, events]) => [name, found(events).width])));
+		expect(new Set([width, ...Object.values(told)]).size).toBe(10);
+		expect(Object.values(told)).toEqual(Object.values(told).sort((a, b) => b - a));
 	});
 
 	test("is not tried for more entries than anybody waits for, the newest first", () => {
