@@ -82,7 +82,7 @@ describe("Suspects", () => {
 		expect(pump).toMatchObject({ litres: 14, gauge: 0.2, toClick: true, product: { range: [0, 1] } });
 		expect(pump).not.toHaveProperty("place");
 		expect(pump?.kind === "fill" && pump.product.id).not.toBe("flex");
-		const level = { ...aLevel({ id: "l" }), odometerKm: 5000 };
+		const level = aLevel({ id: "l", odometerKm: 5000 });
 		expect(really(level, "odometer")).toEqual([aLevel({ id: "l" })]);
 		expect(really(level, "gauge")).toEqual([null]);
 		expect(really(aStart({ contents: { value: 0.3, sd: 0.01 }, gauge: 0.5 }), "start")).toMatchObject([

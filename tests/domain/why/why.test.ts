@@ -365,8 +365,8 @@ describe("What an entry does for the range", () => {
 		const again = { gauge: 0.25, odometerKm: 1000 };
 		const later = { gauge: 0.4, odometerKm: 1400, toClick: true };
 		const all: readonly TankEvent[] = [
-			...log.map((event) => (event.id === "b" ? { ...event, ...again } : event)),
-			{ ...aLevel({ id: "l", at: day(6), gauge: 0.6 }), odometerKm: 1200 },
+			...log.map((event) => (event.id === "b" ? aFill({ ...event, ...again }) : event)),
+			aLevel({ id: "l", at: day(6), gauge: 0.6, odometerKm: 1200 }),
 			aFill({ id: "c", stop: "t", at: day(8), product: flex, litres: 20, ...later }),
 		];
 		const bare = (field: string, ...ids: string[]) =>
