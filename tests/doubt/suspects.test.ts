@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { doubtOf } from "../../src/domain/doubt/doubt";
+import { doubtOf, isGrave } from "../../src/domain/doubt/doubt";
 import { priors } from "../../src/domain/doubt/explanation";
-import { suspectedFrom } from "../../src/domain/doubt/odd";
+import { isOdd, suspectedFrom } from "../../src/domain/doubt/odd";
 import { suspectsIn } from "../../src/domain/doubt/suspects";
 import { absorb, initialBelief } from "../../src/domain/estimator/absorb";
 import type { TankEvent } from "../../src/domain/event";
@@ -30,6 +30,13 @@ describe("Suspects", () => {
 	test("of a stop's second fill are no fill before it, but that the nozzle clicked early", () => {
 		expect(kinds([first, second], "b")).not.toContain("missing");
 		expect(kinds([first, second], "b")).toContain("click");
+	});
+
+	test("of every stop's first fill, and of a look at the gauge, are a fill before it, whatever came earlier", () => {
+		const third = aFill({ id: "c", at: at(4), stop: "t", product: e10, litres: 5 });
+		const events = [aStart({ id: "s" }), first, second, aLevel({ id: "l", at: at(3) }), third];
+		const missed = events.filter(({ id }) => kinds(events, id).includes("missing"));
+		expect(missed.map(({ id }) => id)).toEqual(["a", "l", "c"]);
 	});
 
 	test("hold no amount that fits into no such tank", () => {
@@ -133,6 +140,29 @@ describe("suspectedFrom()", () => {
 		expect(suspectedFrom([fill(1, 1), aStart({ at: at(15) }), fill(2, 1), reading(25)])).toBe(1);
 		expect(suspectedFrom([])).toBe(0);
 	});
+
+	test("leaves out a third stop that the log begins with", () => {
+		expect(suspectedFrom([fill(1, 1), fill(2, 1), fill(3, 1)])).toBe(1);
+	});
+});
+
+test("isOdd() holds of what is half as likely as saying nothing, and of what is called out by itself", () => {
+	expect([0, 0.49, 0.5, 3].map((likelihood) => isOdd({ likelihood, surprise: null }))).toEqual([
+		true,
+		true,
+		false,
+		false,
+	]);
+	expect(isOdd({ likelihood: 3, surprise: { kind: "impossibleLevel" } })).toBe(true);
+});
+
+test("isGrave() holds where less than three in four speak for nothing wrong", () => {
+	expect([0, 0.74, 0.75, 1].map((nothing) => isGrave({ nothing, explanations: [] }))).toEqual([
+		true,
+		true,
+		false,
+		false,
+	]);
 });
 
 describe("A doubt", () => {

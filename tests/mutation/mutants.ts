@@ -14,13 +14,19 @@ const linesInAPiece = 25;
 const report = "node_modules/.stryker/mutants.json";
 const enough = 0.85;
 
+interface Place {
+	readonly line: number;
+	readonly column: number;
+}
+
 interface Mutant {
 	readonly file: string;
 	readonly status: string;
 	readonly statusReason?: string;
 	readonly mutatorName: string;
 	readonly replacement?: string;
-	readonly location: { readonly start: { readonly line: number } };
+	/** Lines and columns from 1. */
+	readonly location: { readonly start: Place; readonly end: Place };
 }
 
 export async function main([share = "1", seed = "a", only]: string[]): Promise<number> {
@@ -58,23 +64,30 @@ function tried(area: string, pieces: readonly string[], tests: readonly string[]
 }
 
 function sorted(mutants: readonly Mutant[]) {
-	const same = mutants.filter((mutant) => mutant.status !== "Ignored" && isEquivalent(mutant));
-	const others = mutants.filter((mutant) => !same.includes(mutant));
+	const of = (...wanted: string[]) => mutants.filter(({ status }) => wanted.includes(status));
 	// What runs round a hundred times as often as it should would never end. The clock alone proves nothing.
-	const endless = ({ status, statusReason }: Mutant) => status === "Timeout" && /^Hit limit/.test(statusReason ?? "");
+	const endless = ({ statusReason }: Mutant) => /^Hit limit/.test(statusReason ?? "");
+	const timedOut = of("Timeout");
+	const survived = of("Survived", "NoCoverage");
 	return {
-		caught: others.filter((mutant) => mutant.status === "Killed" || endless(mutant)),
-		late: others.filter((mutant) => mutant.status === "Timeout" && !endless(mutant)),
-		alive: others.filter(({ status }) => status === "Survived" || status === "NoCoverage"),
-		same,
+		caught: [...of("Killed"), ...timedOut.filter(endless)],
+		late: timedOut.filter((mutant) => !endless(mutant)),
+		alive: survived.filter((mutant) => !isEquivalent(mutant)),
+		same: survived.filter(isEquivalent),
 		// Run once as a module begins, so that every test would have to run anew: tables, mostly.
-		fixed: others.filter(({ status }) => status === "Ignored"),
+		fixed: of("Ignored"),
 	};
 }
 
-function isEquivalent({ file, location, replacement }: Mutant): boolean {
-	const line = readFileSync(file, "utf8").split("\n")[location.start.line - 1].trim();
-	return equivalent.some((each) => each.file === file && each.line === line && each.replacement === replacement);
+function isEquivalent({ file, location: { start, end }, replacement }: Mutant): boolean {
+	const lines = readFileSync(file, "utf8")
+		.split("\n")
+		.slice(start.line - 1, end.line);
+	const line = lines[0].trim();
+	lines[lines.length - 1] = lines[lines.length - 1].slice(0, end.column - 1);
+	lines[0] = lines[0].slice(start.column - 1);
+	const change = `${lines.join("\n")} → ${replacement}`;
+	return equivalent.some((each) => each.file === file && each.line === line && each.change === change);
 }
 
 function told({ status, file, location, mutatorName, replacement = "" }: Mutant): string {
