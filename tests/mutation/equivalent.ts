@@ -57,4 +57,16 @@ export const equivalent: readonly Equivalent[] = [
 		change: 'other.kind === "fill" → true',
 		why: "for the types: only fills have a stop",
 	},
+	{
+		file: "src/domain/datalog/steady.ts",
+		line: "if (values[i] < least) least = values[i];",
+		change: "values[i] < least → values[i] <= least",
+		why: "an equal value in its place is the same value",
+	},
+	{
+		file: "src/domain/datalog/steady.ts",
+		line: "if (values[i] > most) most = values[i];",
+		change: "values[i] > most → values[i] >= most",
+		why: "an equal value in its place is the same value",
+	},
 ];
