@@ -85,6 +85,18 @@ describe("What one quantity is worth", () => {
 		expect(Math.abs(weighted.width - doubled.width)).toBeLessThan(0.01 * weighted.width);
 	});
 
+	test("is the same whatever particles of no weight would say", () => {
+		const [x, y] = [parts[0].slice(0, 4096), sum.slice(0, 4096)];
+		const weight = ones.slice(0, 4096);
+		const alone = ifKnown(x, y, weight);
+		for (const ends of [[2, 3], [-3, -2], [0, 0.1], [9]]) {
+			const among = (column: Column, ...more: number[]) => Float32Array.from([...column, ...more]);
+			const found = ifKnown(among(x, ...ends), among(y, ...ends), among(weight, ...ends.map(() => 0)));
+			expect(found.share).toBeCloseTo(alone.share, 6);
+			expect(found.width).toBeCloseTo(alone.width, 6);
+		}
+	});
+
 	test("together with others is that of the combination that says most", () => {
 		const belief = { weight: ones };
 		const both = bestCombination([parts[1], parts[2]], sum, belief);
