@@ -15,10 +15,8 @@ const define = { __HEELTAP_VERSION__: JSON.stringify(version) };
 // Left to Vitest one core would be idle: on two that is half.
 const maxWorkers = "100%";
 
-// Of the built app in Chromium, the tests that take long: they run with those of the other engines.
-const longTests = ["access", "keyboard", "lighthouse", "report", "spoken", "update"].map(
-	(name) => `tests/e2e/${name}.test.ts`,
-);
+// Of the built app in Chromium, those that no measured time or time-out hangs on: two at once.
+const sideBySide = ["access", "keyboard", "report", "spoken", "update"].map((name) => `tests/e2e/${name}.test.ts`);
 
 export default defineConfig({
 	root: "src",
@@ -69,7 +67,19 @@ export default defineConfig({
 				test: {
 					name: "unit",
 					include: ["tests/**/*.test.ts"],
-					exclude: ["tests/{app,pwa,e2e,engines,crash}/**", "tests/size.test.ts"],
+					exclude: ["tests/{app,pwa,keeper,e2e,engines,crash}/**", "tests/size.test.ts"],
+					testTimeout: 60_000,
+					maxWorkers,
+				},
+			},
+			{
+				root,
+				// A copy: Vitest takes what it is given apart.
+				define: { ...define },
+				test: {
+					name: "keeper",
+					include: ["tests/keeper/**/*.test.ts"],
+					setupFiles: "tests/helpers/fewParticles.ts",
 					testTimeout: 60_000,
 					maxWorkers,
 				},
@@ -82,7 +92,7 @@ export default defineConfig({
 					name: "component",
 					environment: "jsdom",
 					include: ["tests/{app,pwa}/**/*.test.{ts,tsx}"],
-					setupFiles: "tests/app/cleanup.ts",
+					setupFiles: ["tests/app/cleanup.ts", "tests/helpers/fewParticles.ts"],
 					// Left to Node, Testing Library would load a second Preact.
 					server: { deps: { inline: ["@testing-library/preact"] } },
 					maxWorkers,
@@ -93,7 +103,7 @@ export default defineConfig({
 				test: {
 					name: "e2e",
 					include: ["tests/e2e/**/*.test.ts", "tests/size.test.ts"],
-					exclude: longTests,
+					exclude: sideBySide,
 					globalSetup: "tests/e2e/build.ts",
 					fileParallelism: false,
 					// After the others: times and time-outs are measured on a quiet machine.
@@ -106,11 +116,24 @@ export default defineConfig({
 				root,
 				test: {
 					name: "engines",
-					include: ["tests/{engines,crash}/**/*.test.ts", ...longTests],
+					include: ["tests/{engines,crash}/**/*.test.ts", ...sideBySide],
 					globalSetup: "tests/e2e/build.ts",
 					maxWorkers: 2,
+					sequence: { groupOrder: 2 },
 					testTimeout: 300_000,
 					hookTimeout: 300_000,
+				},
+			},
+			{
+				root,
+				define: { ...define },
+				test: {
+					name: "allCases",
+					include: ["tests/{doubt/doubt,accuracy/trims,domain/estimator/laws,keeper/hostileImport}.test.ts"],
+					env: { HEELTAP_ALL_CASES: "1" },
+					maxWorkers,
+					sequence: { groupOrder: 3 },
+					testTimeout: 600_000,
 				},
 			},
 		],

@@ -23,7 +23,7 @@ export async function notify(car: FleetCar): Promise<void> {
 	const registration = await navigator.serviceWorker?.getRegistration();
 	const { title, body } = notice(car);
 	const tag = `${car.carId}/blend`;
-	await registration?.showNotification(title, { body, icon: "icon-192.png", tag, lang: language });
+	await registration?.showNotification(title, { body, icon: "icon-192.png", tag, data: car.carId, lang: language });
 }
 
 export function notice(car: FleetCar): { readonly title: string; readonly body: string } {

@@ -2,8 +2,10 @@
 export type Route =
 	| { readonly screen: "tank" | "fill" | "log" | "car" | "setup" | "plan" | "places" | "table" | "costs" | "datalog" }
 	| { readonly screen: "engine" | "why" }
-	/** The tank report, all cars of this phone, and reports of others. */
-	| { readonly screen: "report" | "cars" | "reports" }
+	/** The tank report, and reports of others. */
+	| { readonly screen: "report" | "reports" }
+	/** All of them, or the one that was told of. */
+	| { readonly screen: "cars"; readonly id: string | null }
 	/** Cards, and what phones hand to each other; the id is what a link holds, or nothing. */
 	| { readonly screen: "card" | "take" | "hand"; readonly id: string | null }
 	/** What is known of the pumps of a place; the id is its name. */
@@ -21,7 +23,8 @@ export function parseRoute(hash: string): Route {
 	if (screen === "calibration" || screen === "measure" || screen === "doubt") return { screen, id: id || null };
 	if (screen === "card" || screen === "take" || screen === "hand") return { screen, id: id || null };
 	if (screen === "plan" || screen === "places" || screen === "table" || screen === "costs") return { screen };
-	if (screen === "report" || screen === "cars" || screen === "reports") return { screen };
+	if (screen === "cars") return { screen, id: id || null };
+	if (screen === "report" || screen === "reports") return { screen };
 	if (screen === "datalog" || screen === "engine" || screen === "why") return { screen };
 	if (screen === "fill" || screen === "log" || screen === "car" || screen === "setup") return { screen };
 	return { screen: "tank" };

@@ -1,5 +1,6 @@
 /** Many reports opened at once; nothing of them is kept unless the tuner says so. */
 import { useEffect, useRef, useState } from "preact/hooks";
+import { inTurns } from "../store/turns";
 import { isoWithOffset, useApp } from "./app";
 import { noteOpened } from "./backupNotes";
 import { checkedReport, type OpenedReport, type Source, withReport } from "./openedReports";
@@ -31,7 +32,7 @@ export function useReports(): Reports {
 	const [opened, setOpened] = useState<readonly OpenedReport[]>([]);
 	const [notOpened, setNotOpened] = useState<readonly NotOpened[]>([]);
 	const current = useRef<readonly OpenedReport[]>([]);
-	const queue = useRef<Promise<unknown>>(Promise.resolve());
+	const [inTurn] = useState(inTurns);
 	const shown = useRef(true);
 	const pasted = useRef(0);
 	useEffect(
@@ -47,11 +48,6 @@ export function useReports(): Reports {
 	}
 	function refuse(name: string, fault: string): void {
 		setNotOpened((before) => [...before, { name, fault }]);
-	}
-	function inTurn(work: () => Promise<void>): Promise<void> {
-		const done = queue.current.then(work);
-		queue.current = done.catch(() => {});
-		return done;
 	}
 	async function textOf(source: Source): Promise<string | null> {
 		if ("text" in source) return source.text;

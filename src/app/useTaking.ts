@@ -5,6 +5,7 @@ import { foundIn } from "../share/link";
 import { readPart } from "../share/part";
 import { type Collected, missingIn, readCollected, wholeOf, withPiece } from "../share/sequence";
 import { longestFile, longestFileWords } from "../store/limits";
+import { inTurns } from "../store/turns";
 import { useApp } from "./app";
 import { codeIn } from "./components/ScanCode";
 import { unreadableWords } from "./components/Unreadable";
@@ -22,6 +23,8 @@ const draftKey = "take";
 export interface Looked {
 	readonly handed: Handed;
 	readonly handing: Handing;
+	/** When the tank report was made that this is; null: a log, or a part of one. */
+	readonly reportOf: string | null;
 }
 
 export interface Taking {
@@ -47,13 +50,8 @@ export function useTaking(): Taking {
 	const [fault, setFault] = useState<string | null>(null);
 	const [note, setNote] = useState<string | null>(null);
 	// Codes come faster than a disk and a screen: one after the other.
-	const queue = useRef<Promise<unknown>>(Promise.resolve());
+	const [inTurn] = useState(inTurns);
 	const current = useRef<Collected | null>(null);
-	function inTurn(work: () => Promise<void>): Promise<void> {
-		const done = queue.current.then(work);
-		queue.current = done.catch(() => {});
-		return done;
-	}
 	useEffect(() => {
 		inTurn(async () => {
 			current.current = readCollected(await model.draft(draftKey));
@@ -69,8 +67,12 @@ export function useTaking(): Taking {
 		setLooking(true);
 		const answer = await model.lookAt(handed);
 		setLooking(false);
-		if (answer?.ok) setLooked({ handed, handing: answer.value });
+		if (answer?.ok) setLooked({ handed, handing: answer.value, reportOf: await reportOf(handed) });
 		else if (answer) refuse(await handedFaultWords(answer.error));
+	}
+	async function reportOf(handed: Handed): Promise<string | null> {
+		const read = "text" in handed ? await model.readReport(handed.text) : null;
+		return read?.ok ? (read.value.made?.at ?? null) : null;
 	}
 	async function lookAtCollected(): Promise<void> {
 		const body = current.current && wholeOf(current.current);

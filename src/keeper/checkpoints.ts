@@ -2,7 +2,7 @@
  * Points of an account on the disk, the denser the newer: the last multiple of eight events, of sixteen, of thirty-two … .
  * Taking back an entry of n events ago then costs a replay of about n events, and ten years fit in ten points.
  */
-import { smallSample } from "../domain/estimator/resample";
+import { smallSample } from "../domain/estimator/sampleSize";
 import type { Store } from "../store/store";
 import { agrees, type Checkpoint, type Prepared } from "./accounts";
 

@@ -10,6 +10,7 @@ import type { Heads } from "../store/head";
 import type { LogError } from "../store/logError";
 import type { ReportNote } from "../store/report";
 import type { Merged, Store } from "../store/store";
+import { inTurns } from "../store/turns";
 import { agrees, preparedLog, type Replayed, replayed } from "./accounts";
 import { storedPoint, storePoint } from "./checkpoints";
 import type { Ways } from "./fleet";
@@ -41,13 +42,8 @@ interface Open {
 export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 	let open: Open | null = null;
 	let remembered: Heads = {};
-	let queue: Promise<unknown> = Promise.resolve();
-	/** One thing after another: two replays at once would only be slower. */
-	function inTurn<T>(work: () => Promise<T>): Promise<T> {
-		const done = queue.then(work);
-		queue = done.catch(() => {});
-		return done;
-	}
+	// Two replays at once would only be slower.
+	const inTurn = inTurns();
 
 	async function carOf(carId: string): Promise<Car> {
 		const car = (await store.cars()).find(({ id }) => id === carId);
@@ -111,7 +107,7 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 		/** Reckons a car for the view of all, if its log has changed since. */
 		async catchUp(carId: string): Promise<void> {
 			// The car on the screen comes first, and need not be reckoned twice.
-			await queue;
+			await inTurn(async () => {});
 			await (await import("./fleet")).caughtUp(store, carId, aside(true));
 		},
 		/** What a report says; nothing is kept. */

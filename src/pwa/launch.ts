@@ -19,6 +19,10 @@ export function takeLaunched(): Pick<FileSystemFileHandle, "getFile"> | null {
  * and not navigated, because navigating would throw away what is being typed.
  */
 export function followLaunches(window: Window & { launchQueue?: LaunchQueue }): void {
+	// A warning outside the app was tapped: see src/sw/sw.ts.
+	window.navigator.serviceWorker?.addEventListener("message", ({ data }) => {
+		if (data?.type === "GO") window.location.hash = data.hash;
+	});
 	window.launchQueue?.setConsumer(({ targetURL, files }) => {
 		launched = files?.[0] ?? launched;
 		// Another address each time, or a second file would not be noticed.

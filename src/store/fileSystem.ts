@@ -1,6 +1,7 @@
 /** The browser's own file system as a folder, and turns among the tabs that use it. */
 import { within } from "./patience";
 import { type Folder, type Rescue, rescueIn } from "./rescue";
+import { type InTurn, inTurns } from "./turns";
 
 /** Only workers have it, and no typing of the page knows it. */
 interface SyncFile {
@@ -60,13 +61,10 @@ async function appendLater(handle: FileSystemFileHandle, data: Uint8Array<ArrayB
 }
 
 /** One at a time, among all tabs where the browser can do that. */
-function turnsOf(name: string): <T>(work: () => Promise<T>) => Promise<T> {
-	let queue: Promise<unknown> = Promise.resolve();
-	return (work) => {
-		const done = queue.then(() =>
+function turnsOf(name: string): InTurn {
+	const inTurn = inTurns();
+	return (work) =>
+		inTurn(() =>
 			within(navigator.locks ? navigator.locks.request(name, work).then((result) => result) : work(), answerWithinMs),
 		);
-		queue = done.catch(() => {});
-		return done;
-	};
 }

@@ -1,6 +1,7 @@
 /** A second copy of everything, in files of the browser's own file system. Written after every save, read when something is missing. */
 import { compactLines, foldLines, lineOf, readLines } from "./journal";
 import type { Holdings } from "./snapshot";
+import type { InTurn } from "./turns";
 import type { Written } from "./written";
 
 /** A folder. What is appended is on the disk when it resolves. */
@@ -20,7 +21,7 @@ export interface Rescue {
 const slack = 64_000;
 
 /** `inTurn` keeps tabs from writing at once. */
-export function rescueIn(folder: Folder, inTurn: <T>(work: () => Promise<T>) => Promise<T>): Rescue {
+export function rescueIn(folder: Folder, inTurn: InTurn): Rescue {
 	async function names(): Promise<string[]> {
 		return [...(await folder.names())].filter((name) => numberOf(name) > 0).sort((a, b) => numberOf(a) - numberOf(b));
 	}

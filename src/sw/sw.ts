@@ -36,13 +36,16 @@ self.addEventListener("activate", (event) => {
 	if (first) event.waitUntil(self.clients.claim());
 });
 
-// A tap on a warning leads to the tank.
+// A tap on a warning leads to its car.
 self.addEventListener("notificationclick", (event) => {
+	const hash = `#/cars/${encodeURIComponent(event.notification.data)}`;
 	event.notification.close();
 	event.waitUntil(
 		self.clients.matchAll({ type: "window" }).then(([open]) => {
-			const tank = `${self.registration.scope}#/tank`;
-			return open ? open.focus() : self.clients.openWindow(tank);
+			if (!open) return self.clients.openWindow(`${self.registration.scope}${hash}`);
+			// An open page goes there by itself: sent there, it would be loaded anew.
+			open.postMessage({ type: "GO", hash });
+			return open.focus();
 		}),
 	);
 });

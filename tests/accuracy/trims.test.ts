@@ -1,6 +1,7 @@
 /** Fuel trims after every stop: how much they narrow the range, against the oracle, and whether it still holds the truth. */
 import { describe, expect, test } from "vitest";
 import type { LogEvent } from "../../src/domain/event";
+import { cases } from "../helpers/cases";
 import { quickReplay } from "../helpers/quickReplay";
 import { bruteForce } from "./bruteForce";
 import { type Simulated, simulatedTrims } from "./simulate";
@@ -22,7 +23,7 @@ function meanWidth({ events }: Simulated, entries: Entries): number {
 }
 
 describe("A trim after every stop", () => {
-	const histories = Array.from({ length: 8 }, (_, n) => simulatedTrims(n, 0.02));
+	const histories = Array.from({ length: cases(3, 8) }, (_, n) => simulatedTrims(n, 0.02));
 
 	test("narrows the 90 % range by what brute force says", () => {
 		const found = { with: 0, without: 0 };
@@ -37,7 +38,10 @@ describe("A trim after every stop", () => {
 					history,
 					entries.map(({ event, estimate }) => ({ id: event.id, ...estimate })),
 				);
-				right[which] += meanWidth(history, bruteForce(history.car, events, { samples: 150_000, seed: 5 }));
+				right[which] += meanWidth(
+					history,
+					bruteForce(history.car, events, { samples: cases(60_000, 150_000), seed: 5 }),
+				);
 			}
 		}
 		const [narrowing, should] = [1 - found.with / found.without, 1 - right.with / right.without];
@@ -47,10 +51,11 @@ describe("A trim after every stop", () => {
 	}, 300_000);
 
 	test("leaves the truth within the 90 % range in at least 88 of 100 stops, though one reading in twenty is rubbish", () => {
-		const verdicts = Array.from({ length: 200 }, (_, n) => simulatedTrims(n, 0.05)).flatMap(({ car, events, truth }) =>
-			[...quickReplay(car, events, 2 ** 12)].map(
-				({ estimate: { low, high } }, i) => low <= truth[i] && truth[i] <= high,
-			),
+		const verdicts = Array.from({ length: cases(80, 200) }, (_, n) => simulatedTrims(n, 0.05)).flatMap(
+			({ car, events, truth }) =>
+				[...quickReplay(car, events, 2 ** 12)].map(
+					({ estimate: { low, high } }, i) => low <= truth[i] && truth[i] <= high,
+				),
 		);
 		const share = verdicts.filter((held) => held).length / verdicts.length;
 		console.info(`the range holds the truth after ${(100 * share).toFixed(1)} % of ${verdicts.length} events`);

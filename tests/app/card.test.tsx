@@ -113,6 +113,11 @@ test("a kept card is a calibration of the car; flashed only if that is said; the
 	expect(car.calibrations).toEqual([aCalibration(), calibrationOf(card)]);
 	expect(car.fuelSystem).toBeUndefined();
 	expect(await app.events()).toHaveLength(2);
+	// The car had one of that name before.
+	const [, entry] = await screen.findAllByRole("listitem", { name: card.name });
+	const kept = within(entry);
+	expect(kept.getByText(/^Notes:/).closest("p")?.textContent).toBe(`Notes: ${card.notes}`);
+	expect(kept.getByText(/^How to go back:/).closest("p")?.textContent).toBe(`How to go back: ${card.wayBack}`);
 	location.hash = linkOf(card);
 	await screen.findByText(/^This card is kept already/);
 	expect(screen.queryByRole("button", { name: "Keep" })).toBeNull();

@@ -44,6 +44,17 @@ test("a tap on a car opens its tank", async () => {
 	expect(phone.model.state().car?.id).toBe("b");
 });
 
+test("a warning outside the app leads to the tank of its car, and one of a car that is gone to the list", async () => {
+	const phone = await watched(await renderApp({ at: "#/cars/b", logs: [inside, rich], now }));
+	await screen.findByRole("heading", { name: "Boost: no" });
+	expect(location.hash).toBe("#/tank");
+	expect(phone.model.state().car?.id).toBe("b");
+	location.hash = "#/cars/gone";
+	await screen.findByRole("list", { name: "Cars, what needs attention first" });
+	expect(location.hash).toBe("#/cars/gone");
+	expect(phone.model.state().car?.id).toBe("b");
+});
+
 test("before they are reckoned, cars are said to be coming", async () => {
 	await renderApp({ at: "#/cars", logs: [inside, rich], now });
 	const row = (await screen.findByRole("button", { name: "Rich" })).closest("li");

@@ -89,10 +89,11 @@ test("entries that come in and take another car over a limit are told, once", as
 	const over = [aRow("a", 0), aRow("b", 0.9, { current: false })];
 	await phone.come(over);
 	expect(showNotification).toHaveBeenCalledTimes(1);
-	const [title, { body, tag } = {}] = showNotification.mock.calls[0] ?? [];
+	const [title, { body, tag, data } = {}] = showNotification.mock.calls[0] ?? [];
 	expect(title).toBe("NOTICE: Too much ethanol: lean under boost");
 	expect(body).toMatch(/^Car b: Chance of being above the window: 18 in 20/);
 	expect(tag).toBe("b/blend");
+	expect(data).toBe("b");
 	await phone.come(over);
 	expect(showNotification).toHaveBeenCalledTimes(1);
 });

@@ -7,6 +7,7 @@ import { packedPart, partOf, readPart } from "../../src/share/part";
 import { codeBytes, linksOf, wholeOf, withPiece } from "../../src/share/sequence";
 import { formatLog } from "../../src/store/backup";
 import { aCalibration, aCar, aFill, aFlash, aStart, aTankReading, aVoid } from "../helpers/logs";
+import { measuredCar, reportText } from "../helpers/reports";
 import { renderApp } from "./renderApp";
 
 const now = Date.parse("2026-06-10T12:00:00+02:00");
@@ -99,6 +100,15 @@ test("a log in a file is looked at before it is kept, and one that is none is re
 	await phone.user.click(button("Keep"));
 	await waitFor(() => expect(location.hash).toBe("#/tank"));
 	expect(await phone.store.countEvents("car")).toBe(3);
+});
+
+test("a tank report is said to be one before it is kept as a log, with the way to read it only", async () => {
+	const phone = await renderApp({ now, logs: [mine], at: "#/take" });
+	const report = reportText(measuredCar("mine", "The red one", 0.45, 1, now), "2026-06-10T09:00:00Z");
+	await phone.user.upload(await screen.findByLabelText("Open a file"), new File([report], "report.txt"));
+	await screen.findByText(/^This is a tank report, made .*10.*2026/);
+	expect(screen.getByRole("link", { name: "Reports of other cars" }).getAttribute("href")).toBe("#/reports");
+	expect(await phone.store.countEvents("mine")).toBe(0);
 });
 
 test("entries that contradict the log, or name what is not here, are refused with a sentence", async () => {

@@ -2,7 +2,7 @@
 
 import { absorb, initialBelief } from "../../src/domain/estimator/absorb";
 import { advanced, openAccount, replay } from "../../src/domain/estimator/replay";
-import { smallSample } from "../../src/domain/estimator/resample";
+import { smallSample } from "../../src/domain/estimator/sampleSize";
 import { countingEvents } from "../../src/domain/event";
 import { planned, searchSample } from "../../src/domain/plan/plan";
 import type { PlanRequest } from "../../src/domain/plan/request";

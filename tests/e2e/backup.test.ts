@@ -5,6 +5,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { formatLog, parseLog } from "../../src/store/backup";
 import { aCar, aFill, aStart } from "../helpers/logs";
+import { figuresOf, shownOn } from "./account";
 import { axe, newFolder, openPhone, type Phone } from "./harness";
 import { openSite, type Site } from "./site";
 
@@ -57,40 +58,8 @@ async function fill(litres: string): Promise<void> {
 	await button(/^Dismiss: Saved/).click();
 }
 
-/** One record of the database. */
-function record(store: string, key: string): Promise<unknown> {
-	return page.evaluate(
-		([store, key]) =>
-			new Promise<unknown>((done, fail) => {
-				const request = indexedDB.open("heeltap");
-				request.onerror = () => fail(request.error);
-				request.onsuccess = () => {
-					const got = request.result.transaction(store).objectStore(store).get(key);
-					got.onsuccess = () => {
-						request.result.close();
-						done(got.result);
-					};
-				};
-			}),
-		[store, key],
-	);
-}
-
-/** What the driver sees of the account on Tank and Log, and the figures behind it with all their digits. */
-async function account(): Promise<unknown[]> {
-	await page.goto(`${site.origin}/#/tank`);
-	await page.locator(".figures").waitFor();
-	await page.getByText(/Reckoning the log anew/).waitFor({ state: "detached" });
-	const seen = [
-		await page.locator(".verdict").textContent(),
-		await page.locator(".figures").textContent(),
-		await page.getByRole("img", { name: /^Twenty/ }).getAttribute("aria-label"),
-	];
-	await page.goto(`${site.origin}/#/log`);
-	await page.locator('main a[href^="#/entry"]').first().waitFor();
-	const lines = await page.locator('main a[href^="#/entry"]').allTextContents();
-	return [...seen, ...lines, await record("checkpoints", "car/shown")];
-}
+/** What the driver sees of the account, and the figures behind it. */
+const account = async () => [...(await shownOn(page, site.origin)), await figuresOf(page)];
 
 /** A car as it was set up some weeks ago, with a few stops. */
 function begun(): string {

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from "
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { shownOn } from "./account";
 import { axe, newFolder, openPhone, type Phone } from "./harness";
 import { openSite, type Site } from "./site";
 
@@ -32,16 +33,11 @@ const button = (name: string | RegExp) => page.getByRole("button", { name, exact
 const missing = () => page.getByRole("alert", { name: /^Part of the log is missing/ });
 const toast = (text: RegExp) => page.getByText(text);
 
-/** What the driver sees of the account: the figures on the Tank screen, and every line of the log. */
-async function shown(): Promise<string[]> {
-	await page.goto(`${site.origin}/#/tank`);
-	await page.locator(".figures").waitFor();
+/** What the driver sees of the account, once it is in the second copy, too. */
+async function shown(): Promise<(string | null)[]> {
+	const seen = await shownOn(page, site.origin);
 	await settled();
-	const figures = (await page.locator(".figures").textContent()) ?? "";
-	const dots = (await page.getByRole("img", { name: /^Twenty/ }).getAttribute("aria-label")) ?? "";
-	await page.goto(`${site.origin}/#/log`);
-	await page.locator('main a[href^="#/entry"]').first().waitFor();
-	return [figures, dots, ...(await page.locator('main a[href^="#/entry"]').allTextContents())];
+	return seen;
 }
 
 /** Waits until the account is reckoned and what was written is in the second copy, too. */
@@ -112,7 +108,7 @@ function newestLog(): string {
 	return join(database(), logs.sort().at(-1) ?? "");
 }
 
-let before: string[] = [];
+let before: (string | null)[] = [];
 
 test("a log of some length is on the phone, in two places", { timeout: 240_000 }, async () => {
 	await button(/^Look around/).click();

@@ -8,6 +8,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { formatLog } from "../../src/store/backup";
 import { aCar, aFill, aStart } from "../helpers/logs";
+import { figuresOf, shownOn } from "./account";
 import { axe, newFolder, openPhone, type Phone, untilOffline } from "./harness";
 import { openSite, type Site } from "./site";
 
@@ -59,40 +60,6 @@ async function scan(page: Page, ...pictures: string[]): Promise<void> {
 }
 
 const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name, exact: true });
-
-/** Every figure that the account keeps of the tank after each event, from the checkpoint of the page's own database. */
-function account(page: Page): Promise<unknown> {
-	return page.evaluate(
-		() =>
-			new Promise((done, fail) => {
-				const request = indexedDB.open("heeltap");
-				request.onerror = () => fail(request.error);
-				request.onsuccess = () => {
-					const shown = request.result.transaction("checkpoints").objectStore("checkpoints").get("car/shown");
-					shown.onsuccess = () => {
-						request.result.close();
-						const { count, now } = shown.result;
-						done({ count, estimate: now.estimate, level: now.level });
-					};
-				};
-			}),
-	);
-}
-
-/** What the Tank and Log screens say, once the log is reckoned. */
-async function shownOn(page: Page): Promise<unknown[]> {
-	await page.goto(`${site.origin}/#/tank`);
-	await page.locator(".figures").waitFor();
-	await page.getByText(/Reckoning the log anew/).waitFor({ state: "detached" });
-	const seen = [
-		await page.locator(".verdict").textContent(),
-		await page.locator(".figures").textContent(),
-		await page.getByRole("img", { name: /^Twenty/ }).getAttribute("aria-label"),
-	];
-	await page.goto(`${site.origin}/#/log`);
-	await page.locator('main a[href^="#/entry"]').first().waitFor();
-	return [...seen, ...(await page.locator('main a[href^="#/entry"]').allTextContents())];
-}
 
 test("a tuner without a car makes a card, and it fits a code", async () => {
 	const { page } = tuner;
@@ -182,8 +149,8 @@ test("the owner takes the whole log in codes, in any order, over a restart", asy
 	await tuner.page.getByText("This car is new on this phone.").waitFor();
 	await button(tuner.page, "Keep").click();
 	await tuner.page.getByRole("heading", { name: "Last change" }).waitFor();
-	expect(await shownOn(tuner.page)).toEqual(await shownOn(driver.page));
-	expect(await account(tuner.page)).toEqual(await account(driver.page));
+	expect(await shownOn(tuner.page, site.origin)).toEqual(await shownOn(driver.page, site.origin));
+	expect(await figuresOf(tuner.page)).toEqual(await figuresOf(driver.page));
 });
 
 test("a stop comes back as the other lacks it, and both show the same numbers to the last digit", async () => {
@@ -197,9 +164,9 @@ test("a stop comes back as the other lacks it, and both show the same numbers to
 	await asked.or(saved).first().waitFor();
 	if (await asked.isVisible()) await asked.click();
 	await saved.waitFor();
-	await shownOn(page);
-	const before = await account(tuner.page);
-	expect(await account(page)).not.toEqual(before);
+	await shownOn(page, site.origin);
+	const before = await figuresOf(tuner.page);
+	expect(await figuresOf(page)).not.toEqual(before);
 
 	// The owner's phone shows what it has, the driver's hands over what is lacking.
 	await tuner.page.goto(`${site.origin}/#/take`);
@@ -212,13 +179,13 @@ test("a stop comes back as the other lacks it, and both show the same numbers to
 	await scan(tuner.page, stop);
 	await tuner.page.getByText("1 entry of “The grey one”, all new.").waitFor();
 	await tuner.page.locator("dd").filter({ hasText: "→" }).first().waitFor();
-	expect(await account(tuner.page)).toEqual(before);
+	expect(await figuresOf(tuner.page)).toEqual(before);
 	expect(await axe(tuner.page)).toEqual([]);
 	await button(tuner.page, "Keep").click();
 	await tuner.page.getByRole("heading", { name: "Last change" }).waitFor();
-	expect(await shownOn(tuner.page)).toEqual(await shownOn(page));
-	const after = await account(tuner.page);
-	expect(after).toEqual(await account(page));
+	expect(await shownOn(tuner.page, site.origin)).toEqual(await shownOn(page, site.origin));
+	const after = await figuresOf(tuner.page);
+	expect(after).toEqual(await figuresOf(page));
 	expect(after).not.toEqual(before);
 
 	await scan(tuner.page, stop);
@@ -227,7 +194,7 @@ test("a stop comes back as the other lacks it, and both show the same numbers to
 
 test("what is no code of ours is said to be none, and changes nothing", async () => {
 	const { page } = driver;
-	const before = await account(page);
+	const before = await figuresOf(page);
 	const blank = inFolder("blank.png");
 	await page.goto(`${site.origin}/#/car`);
 	await page.getByRole("heading").first().screenshot({ path: blank });
@@ -247,7 +214,7 @@ test("what is no code of ours is said to be none, and changes nothing", async ()
 	await page.getByText(/^(This device has no camera|The camera)/).waitFor();
 	await page.locator('input[accept*="json"]').setInputFiles(inFolder("card.txt"));
 	await page.getByText(/^This card is kept already/).waitFor();
-	expect(await account(page)).toEqual(before);
+	expect(await figuresOf(page)).toEqual(before);
 });
 
 declare global {

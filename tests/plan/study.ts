@@ -5,7 +5,7 @@
 import { absorb, initialBelief } from "../../src/domain/estimator/absorb";
 import type { Belief } from "../../src/domain/estimator/belief";
 import { estimateOf } from "../../src/domain/estimator/estimate";
-import { largeSample, smallSample } from "../../src/domain/estimator/resample";
+import { largeSample, smallSample } from "../../src/domain/estimator/sampleSize";
 import type { ReadingEvent, StartEvent, TankEvent } from "../../src/domain/event";
 import { planned } from "../../src/domain/plan/plan";
 import type { Fullness, Planned, PlanRequest, Visit } from "../../src/domain/plan/request";

@@ -37,6 +37,17 @@ test("followLaunches keeps a file that the app was opened with until it is taken
 	expect(location.hash).toBe("#/fill");
 });
 
+test("followLaunches goes where a tapped warning leads", () => {
+	const serviceWorker = new EventTarget();
+	Object.defineProperty(navigator, "serviceWorker", { configurable: true, value: serviceWorker });
+	followLaunches(window);
+	serviceWorker.dispatchEvent(new MessageEvent("message", { data: { type: "GO", hash: "#/cars/b" } }));
+	expect(location.hash).toBe("#/cars/b");
+	serviceWorker.dispatchEvent(new MessageEvent("message", { data: { type: "other", hash: "#/fill" } }));
+	expect(location.hash).toBe("#/cars/b");
+	Reflect.deleteProperty(navigator, "serviceWorker");
+});
+
 test("followLaunches asks nothing of a browser that knows no launch queue", () => {
 	expect(() => followLaunches(window)).not.toThrow();
 });

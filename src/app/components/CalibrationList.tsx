@@ -5,6 +5,7 @@ import { usualBudget } from "../../domain/warnings";
 import { isoWithOffset, useApp } from "../app";
 import { budgetWords } from "../calibrationForm";
 import { flashEvent, flashedNow, lastFlashed } from "../calibrations";
+import { cardTexts } from "../cardFacts";
 import { date, exactPercent, exactPercentRange } from "../format";
 import { printRoute } from "../route";
 import { carWords } from "../words/car";
@@ -42,7 +43,12 @@ export function CalibrationList({ car, events }: CalibrationListProps) {
 				{car.calibrations.map((calibration) => (
 					<li key={calibration.id} aria-label={calibration.name}>
 						<h3>{calibration.name}</h3>
-						<Facts calibration={calibration} flashedAt={flashed.get(calibration.id) ?? null} />
+						<Figures calibration={calibration} flashedAt={flashed.get(calibration.id) ?? null} />
+						{cardTexts(calibration).map(({ term, is }) => (
+							<p key={term}>
+								<strong>{term}:</strong> {is}
+							</p>
+						))}
 						{calibration.id === current?.id ? (
 							<p class="now">{words.flashedNow}</p>
 						) : (
@@ -67,7 +73,7 @@ export function CalibrationList({ car, events }: CalibrationListProps) {
 	);
 }
 
-function Facts({ calibration, flashedAt }: { readonly calibration: Calibration; readonly flashedAt: string | null }) {
+function Figures({ calibration, flashedAt }: { readonly calibration: Calibration; readonly flashedAt: string | null }) {
 	const { calibratedFor, window, leanBudget = usualBudget, knockBudget = usualBudget } = calibration;
 	const words = carWords();
 	const [madeFor, range] = [exactPercent(calibratedFor), exactPercentRange(...window)];

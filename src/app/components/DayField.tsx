@@ -1,4 +1,4 @@
-import { useId } from "preact/hooks";
+import { Field } from "./Field";
 
 interface DayFieldProps {
 	readonly label: string;
@@ -13,32 +13,19 @@ interface DayFieldProps {
 
 /** A day by the phone's own calendar. */
 export function DayField({ label, hint, value, min, max, fault, onChange }: DayFieldProps) {
-	const id = useId();
-	const described = [hint ? `${id}-hint` : "", fault ? `${id}-fault` : ""].filter(Boolean).join(" ");
 	return (
-		<div class="field">
-			<label for={id}>{label}</label>
-			{hint && (
-				<p class="small soft" id={`${id}-hint`}>
-					{hint}
-				</p>
+		<Field label={label} hint={hint} fault={fault}>
+			{(input) => (
+				<input
+					{...input}
+					class="input"
+					type="date"
+					value={value}
+					min={min}
+					max={max}
+					onChange={(event) => onChange(event.currentTarget.value)}
+				/>
 			)}
-			<input
-				id={id}
-				class="input"
-				type="date"
-				value={value}
-				min={min}
-				max={max}
-				aria-invalid={fault ? true : undefined}
-				aria-describedby={described || undefined}
-				onChange={(event) => onChange(event.currentTarget.value)}
-			/>
-			{fault && (
-				<p class="fault" id={`${id}-fault`}>
-					{fault}
-				</p>
-			)}
-		</div>
+		</Field>
 	);
 }

@@ -1,5 +1,5 @@
-import { useId } from "preact/hooks";
 import { oneLine } from "../oneLine";
+import { Field } from "./Field";
 
 interface LongFieldProps {
 	readonly label: string;
@@ -13,30 +13,17 @@ interface LongFieldProps {
 
 /** A few sentences; line breaks become blanks, as the log takes none. */
 export function LongField({ label, hint, left, value, fault, onInput }: LongFieldProps) {
-	const id = useId();
 	return (
-		<div class="field">
-			<label for={id}>{label}</label>
-			<p class="small soft" id={`${id}-hint`}>
-				{hint}
-			</p>
-			<textarea
-				id={id}
-				class="input"
-				rows={4}
-				value={value}
-				aria-invalid={fault ? true : undefined}
-				aria-describedby={`${id}-hint ${id}-left${fault ? ` ${id}-fault` : ""}`}
-				onInput={(event) => onInput(oneLine(event.currentTarget.value))}
-			/>
-			<p class="small soft number" id={`${id}-left`}>
-				{left}
-			</p>
-			{fault && (
-				<p class="fault" id={`${id}-fault`}>
-					{fault}
-				</p>
+		<Field label={label} hint={hint} left={left} fault={fault}>
+			{(input) => (
+				<textarea
+					{...input}
+					class="input"
+					rows={4}
+					value={value}
+					onInput={(event) => onInput(oneLine(event.currentTarget.value))}
+				/>
 			)}
-		</div>
+		</Field>
 	);
 }

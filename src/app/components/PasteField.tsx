@@ -1,4 +1,5 @@
-import { useId, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
+import { Field } from "./Field";
 
 interface PasteFieldProps {
 	readonly label: string;
@@ -14,7 +15,6 @@ interface PasteFieldProps {
 export function PasteField({ label, hint, button, nothing, onText }: PasteFieldProps) {
 	const [text, setText] = useState("");
 	const [fault, setFault] = useState(false);
-	const id = useId();
 	return (
 		<form
 			class="stack"
@@ -26,22 +26,17 @@ export function PasteField({ label, hint, button, nothing, onText }: PasteFieldP
 				if (found) setText("");
 			}}
 		>
-			<div class="field">
-				<label for={id}>{label}</label>
-				{hint && (
-					<p class="small soft" id={`${id}-hint`}>
-						{hint}
-					</p>
+			<Field label={label} hint={hint}>
+				{(input) => (
+					<textarea
+						{...input}
+						class="input"
+						rows={2}
+						value={text}
+						onInput={(event) => setText(event.currentTarget.value)}
+					/>
 				)}
-				<textarea
-					id={id}
-					class="input"
-					rows={2}
-					value={text}
-					aria-describedby={hint && `${id}-hint`}
-					onInput={(event) => setText(event.currentTarget.value)}
-				/>
-			</div>
+			</Field>
 			{fault && nothing && (
 				<p class="fault" role="alert">
 					{nothing}

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
-import { useId } from "preact/hooks";
 import { oneLine } from "../oneLine";
+import { Field } from "./Field";
 
 interface TextFieldProps {
 	readonly label: string;
@@ -15,46 +15,33 @@ interface TextFieldProps {
 	readonly beside?: ComponentChildren;
 }
 
-/** A labelled line to type in, its hint before it and its fault after it. */
+/** A line to type in. */
 export function TextField({ label, value, onInput, hint, fault, decimal, beside }: TextFieldProps) {
-	const id = useId();
-	const described = [hint ? `${id}-hint` : "", fault ? `${id}-fault` : ""].filter(Boolean).join(" ");
-	const input = (
-		<input
-			id={id}
-			class={decimal ? "input number" : "input"}
-			type="text"
-			inputMode={decimal ? "decimal" : "text"}
-			autocomplete="off"
-			maxLength={decimal ? 12 : 60}
-			value={value}
-			aria-invalid={fault ? true : undefined}
-			aria-describedby={described || undefined}
-			onInput={(event) => onInput(oneLine(event.currentTarget.value))}
-		/>
-	);
 	return (
-		<div class="field">
-			<label for={id}>{label}</label>
-			{hint && (
-				<p class="small soft" id={`${id}-hint`}>
-					{hint}
-				</p>
-			)}
-			{beside ? (
-				<div class="withunit">
-					{input}
-					{beside}
-				</div>
-			) : (
-				input
-			)}
-			{fault && (
-				<p class="fault" id={`${id}-fault`}>
-					{fault}
-				</p>
-			)}
-		</div>
+		<Field label={label} hint={hint} fault={fault}>
+			{(inField) => {
+				const input = (
+					<input
+						{...inField}
+						class={decimal ? "input number" : "input"}
+						type="text"
+						inputMode={decimal ? "decimal" : "text"}
+						autocomplete="off"
+						maxLength={decimal ? 12 : 60}
+						value={value}
+						onInput={(event) => onInput(oneLine(event.currentTarget.value))}
+					/>
+				);
+				return beside ? (
+					<div class="withunit">
+						{input}
+						{beside}
+					</div>
+				) : (
+					input
+				);
+			}}
+		</Field>
 	);
 }
 

@@ -6,11 +6,16 @@ import { lookAtFleet } from "../fleetWatch";
 import { carsWords } from "../words/cars";
 
 /** All cars of this phone, what needs attention first: as they were last reckoned, so that it opens at once. */
-export function CarsScreen() {
+export function CarsScreen({ id }: { readonly id: string | null }) {
 	const { model, state, now } = useAppState();
 	const [opened] = useState(now());
 	const words = carsWords();
 	const { fleet, car } = state;
+	const known = state.cars.some((each) => each.id === id);
+	useEffect(() => {
+		// A tap on a warning leads to its car.
+		if (id !== null && known) open(id);
+	}, [id, known]);
 	useEffect(() => {
 		// What fails is told above the screen, and the watch looks again.
 		lookAtFleet(model, opened).catch(() => {});

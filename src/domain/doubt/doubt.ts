@@ -7,15 +7,13 @@ import type { Belief } from "../estimator/belief";
 import { capacityFactorSd, lawfulSds, overfillLimit } from "../estimator/constants";
 import { drawsFor } from "../estimator/draws";
 import { prepared } from "../estimator/resample";
+import { doubtSample as size } from "../estimator/sampleSize";
 import { poured } from "../estimator/stop";
 import type { Product, TankEvent } from "../event";
 import { seedsFor } from "../random";
 import type { Tank } from "../vehicle";
 import type { Doubt, Weighed } from "./explanation";
 import { type Instead, type Suspect, suspectsIn } from "./suspects";
-
-/** Particles: every evidence is a mean over them. */
-const size = 2 ** 12;
 
 /** Least and most of a fill that was not entered, share of the capacity (common practice). */
 const missingShares = [0.1, 1] as const;

@@ -22,7 +22,8 @@ import { lawfulClick, lawfulFill, lawfulGauge, lawfulGoOn, lawfulOpen, lawfulSta
 import { odometerSaid, withoutLeg } from "./leg";
 import { deliver, sample } from "./pump";
 import { chanceOf, readingLikelihood } from "./reading";
-import { effectiveShare, fittingSize, largeSample, prepared } from "./resample";
+import { effectiveShare, fittingSize, prepared } from "./resample";
+import { largeSample } from "./sampleSize";
 import { type AtStop, clickSaid, frozen, gaugeSaid, openStop, poured, type Settled, settled, unsaid } from "./stop";
 import { trimmed } from "./trim";
 

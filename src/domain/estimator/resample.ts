@@ -2,10 +2,7 @@
 import { type Seeds, uniform } from "../random";
 import type { Belief, Column, Wandering } from "./belief";
 import { quantilesOf } from "./quantile";
-
-/** Sample sizes, powers of two. The large one serves where the content is little known, the small one everywhere else. */
-export const largeSample = 2 ** 17;
-export const smallSample = 2 ** 15;
+import { largeSample, smallSample } from "./sampleSize";
 
 /** Tank events since the account began (anew) during which it counts as young. */
 const youngUntil = 12;

@@ -5,7 +5,8 @@
 import { absorb } from "../estimator/absorb";
 import type { Belief } from "../estimator/belief";
 import { type Estimate, estimateOf } from "../estimator/estimate";
-import { fittingSize, smallSample } from "../estimator/resample";
+import { fittingSize } from "../estimator/resample";
+import { smallSample } from "../estimator/sampleSize";
 import type { FillEvent } from "../event";
 import { type ContentRange, instant } from "../quantity";
 import { ok, type Result } from "../result";

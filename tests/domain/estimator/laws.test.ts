@@ -2,26 +2,35 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Estimate, levelOf } from "../../../src/domain/estimator/estimate";
-import { replay } from "../../../src/domain/estimator/replay";
+import { type Entry, replay } from "../../../src/domain/estimator/replay";
 import { countingEvents, type LogEvent, type TankReading } from "../../../src/domain/event";
 import { contentRange } from "../../../src/domain/quantity";
 import { runningOf } from "../../../src/domain/running";
 import { absurdLogs, believableLogs, contentRanges, type SmallLog } from "../../helpers/arbitraries";
+import { cases } from "../../helpers/cases";
 import { aTankReading } from "../../helpers/logs";
 import { quickReplay } from "../../helpers/quickReplay";
 
-const few = { numRuns: 6 };
+const few = { numRuns: cases(2, 6) };
 const some = { numRuns: 60 };
 const many = { numRuns: 150 };
 
+type Entries = (log: SmallLog, events: readonly LogEvent[]) => Record<string, Pick<Entry, "estimate" | "surprise">>;
+
 /** Entries by the id of their event. */
-function entriesOf({ car }: SmallLog, events: readonly LogEvent[]) {
-	return Object.fromEntries([...replay(car, events)].map(({ event, ...said }) => [event.id, said]));
-}
+const inFull: Entries = ({ car }, events) =>
+	Object.fromEntries([...replay(car, events)].map(({ event, ...said }) => [event.id, said]));
+const onSmall: Entries = ({ car }, events) =>
+	Object.fromEntries(
+		[...quickReplay(car, events, 1024)].map(({ event, estimate, surprise }) => [event.id, { estimate, surprise }]),
+	);
 
 const logAndNumber = fc.tuple(believableLogs(2), fc.nat());
 
-describe("A replay", () => {
+describe.each([
+	["A replay", inFull, few],
+	["A replay on a small sample", onSmall, { numRuns: 20 }],
+] as const)("%s", (_, entriesOf, runs) => {
 	test("gives the same numbers to the last bit whatever the order of the file, and every time", () => {
 		const shuffled = believableLogs(2).chain((log) =>
 			fc.tuple(fc.constant(log), fc.shuffledSubarray([...log.events], { minLength: log.events.length })),
@@ -30,7 +39,7 @@ describe("A replay", () => {
 			fc.property(shuffled, ([log, file]) => {
 				expect(entriesOf(log, file)).toEqual(entriesOf(log, log.events));
 			}),
-			few,
+			runs,
 		);
 	});
 
@@ -42,7 +51,7 @@ describe("A replay", () => {
 				const without = log.events.filter((event) => event.id !== id);
 				expect(entriesOf(log, withVoid)).toEqual(entriesOf(log, without));
 			}),
-			few,
+			runs,
 		);
 	});
 
@@ -53,7 +62,7 @@ describe("A replay", () => {
 				const cut = n % counting.length;
 				expect(entriesOf(log, counting)).toMatchObject(entriesOf(log, counting.slice(0, cut)));
 			}),
-			few,
+			runs,
 		);
 	});
 });
@@ -72,13 +81,13 @@ describe("An odometer", () => {
 	test("that is the only one of a log changes nothing, to the last bit", () => {
 		fc.assert(
 			fc.property(logAndNumber, ([log, n]) => {
-				const alone = entriesOf(log, withOdometers(log, n % log.events.length));
-				const none = entriesOf(log, withOdometers(log, -1));
+				const alone = inFull(log, withOdometers(log, n % log.events.length));
+				const none = inFull(log, withOdometers(log, -1));
 				expect(Object.values(alone).map(({ estimate, surprise }) => [estimate, surprise])).toEqual(
 					Object.values(none).map(({ estimate, surprise }) => [estimate, surprise]),
 				);
 			}),
-			{ numRuns: 2 * few.numRuns },
+			few,
 		);
 	});
 

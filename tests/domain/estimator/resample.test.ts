@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { absorb, initialBelief } from "../../../src/domain/estimator/absorb";
 import type { Column } from "../../../src/domain/estimator/belief";
 import { estimateOf } from "../../../src/domain/estimator/estimate";
-import { fittingSize, largeSample, prepared, smallSample } from "../../../src/domain/estimator/resample";
+import { fittingSize, prepared } from "../../../src/domain/estimator/resample";
+import { largeSample, smallSample } from "../../../src/domain/estimator/sampleSize";
 import { seedsFor } from "../../../src/domain/random";
 import { aFill, aStart, aTankReading } from "../../helpers/logs";
 

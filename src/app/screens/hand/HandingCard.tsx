@@ -27,7 +27,7 @@ interface HandingCardProps {
 const mostShown = 12;
 
 /** What another phone hands over, and what keeping it would change. */
-export function HandingCard({ looked: { handed, handing }, onLeave }: HandingCardProps) {
+export function HandingCard({ looked: { handed, handing, reportOf }, onLeave }: HandingCardProps) {
 	const { model, state, toasts, now } = useAppState();
 	const words = handWords();
 	const [busy, setBusy] = useState(false);
@@ -60,6 +60,11 @@ export function HandingCard({ looked: { handed, handing }, onLeave }: HandingCar
 				<p>
 					<strong>{words.of(added.length + known, car.name, added.length)}</strong>
 				</p>
+				{reportOf !== null && (
+					<p>
+						{words.isReport(dateTime(reportOf))} <a href="#/reports">{words.toReports}</a>
+					</p>
+				)}
 				{carIsNew && <p>{words.carIsNew}</p>}
 				{lacking > 0 && <p class="fault">{words.lacks(lacking)}</p>}
 				<Entries handing={handing} unit={unitOf(state)} />

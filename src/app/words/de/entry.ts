@@ -1,13 +1,5 @@
 import type { Words } from "../en/entry";
-
-/** Nominative and accusative with "dieser". */
-const kinds = {
-	fill: { the: "Der Tankstopp", this: "Diesen Tankstopp", corrected: "Ein korrigierter Tankstopp" },
-	start: { the: "Der Anfang", this: "Diesen Anfang", corrected: "Ein korrigierter Anfang" },
-	level: { the: "Der Tankstand", this: "Diesen Tankstand", corrected: "Ein korrigierter Tankstand" },
-	reading: { the: "Die Messung", this: "Diese Messung", corrected: "Eine korrigierte Messung" },
-	calibration: { the: "Der Flashvorgang", this: "Diesen Flashvorgang", corrected: "Ein korrigierter Flashvorgang" },
-};
+import { kinds } from "./log";
 
 export const words: Words = {
 	back: "Zurück zum Logbuch",

@@ -58,6 +58,9 @@ export const words: Words = {
 		`Das andere Gerät scannt dies und übergibt, was bei „${car}“ hier fehlt. Im Code stehen kein Eintrag und keine Ihrer Zahlen.`,
 
 	previewTitle: (car) => `Von einem anderen Gerät: „${car}“`,
+	isReport: (made) =>
+		`Das ist ein Tankbericht vom ${made}. „Behalten“ übernimmt das Logbuch daraus; unten steht, was sich dadurch hier ändert. Nur lesen lässt er sich unter`,
+	toReports: "Berichte anderer Autos",
 	looking: "Was es ändern würde, wird gerechnet…",
 	of: (count, car, added) =>
 		`${entries(count)} von „${car}“, ${added === 0 ? "keiner davon neu" : added === count ? "alle neu" : `${added} neu`}.`,

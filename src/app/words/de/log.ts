@@ -1,11 +1,12 @@
 import type { Words } from "../en/log";
 
-const kinds = {
-	fill: "Der Tankstopp",
-	start: "Der Anfang",
-	level: "Der Tankstand",
-	reading: "Die Messung",
-	calibration: "Der Flashvorgang",
+/** Nominative and accusative with "dieser". */
+export const kinds = {
+	fill: { the: "Der Tankstopp", this: "Diesen Tankstopp", corrected: "Ein korrigierter Tankstopp" },
+	start: { the: "Der Anfang", this: "Diesen Anfang", corrected: "Ein korrigierter Anfang" },
+	level: { the: "Der Tankstand", this: "Diesen Tankstand", corrected: "Ein korrigierter Tankstand" },
+	reading: { the: "Die Messung", this: "Diese Messung", corrected: "Eine korrigierte Messung" },
+	calibration: { the: "Der Flashvorgang", this: "Diesen Flashvorgang", corrected: "Ein korrigierter Flashvorgang" },
 };
 
 export const words: Words = {
@@ -32,8 +33,8 @@ export const words: Words = {
 	spans: { stops: "Letzte 10 Stopps", months: "3 Monate", all: "Alles" },
 	undo: "Rückgängig",
 	asBefore: "Alles ist wieder wie vorher.",
-	countsAgain: (kind) => `${kinds[kind]} zählt wieder.`,
-	countsInstead: (kind) => `${kinds[kind]} zählt wieder, anstelle der Korrektur.`,
+	countsAgain: (kind) => `${kinds[kind].the} zählt wieder.`,
+	countsInstead: (kind) => `${kinds[kind].the} zählt wieder, anstelle der Korrektur.`,
 
 	windowFrom: (window) => `Ab hier Fenster ${window}`,
 	nineInTen: "9\u00a0von\u00a010:",

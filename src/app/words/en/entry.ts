@@ -1,15 +1,5 @@
 /** One entry of the log, and how it is put right. */
-import type { ToldEvent } from "../../logView";
-
-type Kind = ToldEvent["kind"];
-
-const kinds: Readonly<Record<Kind, string>> = {
-	fill: "stop",
-	start: "start",
-	level: "gauge note",
-	reading: "reading",
-	calibration: "flash",
-};
+import { type Kind, kinds } from "./log";
 
 export const words = {
 	back: "Back to the log",

@@ -54,6 +54,9 @@ export const words = {
 		`The other phone scans this and hands over what “${car}” lacks here. The code holds no entry and no number of yours.`,
 
 	previewTitle: (car: string) => `From another phone: “${car}”`,
+	isReport: (made: string) =>
+		`This is a tank report, made ${made}. “Keep” takes the log in it: what you see below is what that changes here. To only read it, open it under`,
+	toReports: "Reports of other cars",
 	looking: "Looking what it would change…",
 	of: (count: number, car: string, added: number) =>
 		`${entries(count)} of “${car}”, ${added === 0 ? "none of them new" : added === count ? "all new" : `${added} new`}.`,

@@ -2,9 +2,10 @@
 import type { Span } from "../../historyView";
 import type { ToldEvent } from "../../logView";
 
-type Kind = ToldEvent["kind"];
+export type Kind = ToldEvent["kind"];
 
-const kinds: Readonly<Record<Kind, string>> = {
+/** What an entry is called in a sentence. */
+export const kinds: Readonly<Record<Kind, string>> = {
 	fill: "stop",
 	start: "start",
 	level: "gauge note",
