@@ -21,7 +21,7 @@ export const areas: Readonly<Record<string, Area>> = {
 	datalog: { source: "src/domain/datalog", tests: ["tests/domain/datalog/*.test.ts"] },
 	plan: {
 		source: "src/domain/plan",
-		tests: inFolder("tests/domain/plan", "mixTable planAhead planAccount planSearch measures *"),
+		tests: inFolder("tests/domain/plan", "instrument replanning mixTable planAhead planAccount planSearch measures *"),
 	},
 	estimator: {
 		source: "src/domain/estimator",

@@ -69,4 +69,34 @@ export const equivalent: readonly Equivalent[] = [
 		change: "values[i] > most → values[i] >= most",
 		why: "an equal value in its place is the same value",
 	},
+	{
+		file: "src/domain/plan/shown.ts",
+		line: "return sum > 1 ? shown.map(({ chance, likelihood }) => ({ chance: chance / sum, likelihood })) : shown;",
+		change: "sum > 1 → sum >= 1",
+		why: "what is divided by 1 stays what it is",
+	},
+	{
+		file: "src/domain/plan/pouring.ts",
+		line: "return total <= room.sure + tiny;",
+		change: "total <= room.sure + tiny → total < room.sure + tiny",
+		why: "no amount differs from another by just a billionth of a litre",
+	},
+	{
+		file: "src/domain/plan/pouring.ts",
+		line: "return amount > tiny && amount >= handling.minimum - tiny;",
+		change: "amount > tiny → amount >= tiny",
+		why: "no amount differs from another by just a billionth of a litre",
+	},
+	{
+		file: "src/domain/plan/pouring.ts",
+		line: "return amount > tiny && amount >= handling.minimum - tiny;",
+		change: "amount >= handling.minimum - tiny → amount > handling.minimum - tiny",
+		why: "no amount differs from another by just a billionth of a litre",
+	},
+	{
+		file: "src/domain/plan/replanning.ts",
+		line: "const left = tallies.filter((_, plan) => plans[plan].needs <= sure);",
+		change: "plans[plan].needs <= sure → plans[plan].needs < sure",
+		why: "no amount differs from another by just a millionth of a litre",
+	},
 ];

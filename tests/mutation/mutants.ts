@@ -68,12 +68,13 @@ function sorted(mutants: readonly Mutant[]) {
 	// What runs round a hundred times as often as it should would never end. The clock alone proves nothing.
 	const endless = ({ statusReason }: Mutant) => /^Hit limit/.test(statusReason ?? "");
 	const timedOut = of("Timeout");
+	const late = timedOut.filter((mutant) => !endless(mutant));
 	const survived = of("Survived", "NoCoverage");
 	return {
 		caught: [...of("Killed"), ...timedOut.filter(endless)],
-		late: timedOut.filter((mutant) => !endless(mutant)),
+		late: late.filter((mutant) => !isEquivalent(mutant)),
 		alive: survived.filter((mutant) => !isEquivalent(mutant)),
-		same: survived.filter(isEquivalent),
+		same: [...late, ...survived].filter(isEquivalent),
 		// Run once as a module begins, so that every test would have to run anew: tables, mostly.
 		fixed: of("Ignored"),
 	};
