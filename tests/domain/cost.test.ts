@@ -80,6 +80,14 @@ describe("costsOf()", () => {
 				expect(months.reduce((sum, { unpriced }) => sum + unpriced, 0)).toBe(all.unpriced);
 				const byHand = list.reduce((sum, { litres, price = 0 }) => sum + litres * price, 0);
 				expect(all.cost).toBeCloseTo(byHand, 4);
+				const told = stops.flatMap(({ ethanol }) => ethanol ?? []);
+				expect(all.told).toBe(told.length);
+				expect(all.ethanol === null).toBe(told.length === 0);
+				for (const of of ["extra", "least", "most"] as const)
+					expect(all.ethanol?.[of] ?? 0).toBeCloseTo(
+						told.reduce((sum, each) => sum + each[of], 0),
+						4,
+					);
 				for (const { ethanol } of stops) {
 					if (!ethanol) continue;
 					expect(ethanol.least).toBeLessThanOrEqual(ethanol.extra + 1e-9);
@@ -137,7 +145,15 @@ describe("the ethanol's cost", () => {
 
 	test("is not told of gasoline alone, whatever the country calls so", () => {
 		for (const product of [e0, e10, brazil])
-			expect(costsOf([fill(1, { product, pricePerLitre: 1 })]).stops[0].ethanol).toBeNull();
+			expect(costsOf([fill(1, { product, pricePerLitre: 1 })])).toMatchObject({
+				stops: [{ ethanol: null }],
+				all: { ethanol: null, blends: 0, told: 0 },
+			});
+		const held = costsOf([
+			fill(1, { product: brazil, pricePerLitre: 1 }),
+			fill(2, { product: flex, pricePerLitre: 1 }),
+		]);
+		expect(held.stops[1].ethanol?.against.id).toBe("f1");
 	});
 });
 

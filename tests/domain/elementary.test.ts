@@ -16,6 +16,15 @@ test("exp(x) is within an ulp or so of Math.exp wherever the result is a normal 
 	);
 });
 
+test("exp(x) is right in every power of two, to the last that is a number", () => {
+	for (let k = -1021; k <= 1023; k++)
+		for (const part of [-0.49, 0, 0.49]) {
+			const x = (k + part) * Math.LN2;
+			expect(Math.abs(exp(x) / Math.exp(x) - 1)).toBeLessThan(2 * ulp);
+		}
+	expect(exp(709.782712893384) / 2 ** 1023).toBeCloseTo(2, 10);
+});
+
 test("exp(x) underflows to 0 without a gap: never NaN, never rising", () => {
 	let before = exp(-708);
 	for (let x = -708; x > -747; x -= 1 / 1024) {

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { doubtOf } from "../../src/domain/doubt/doubt";
-import { suspectedFrom } from "../../src/domain/doubt/odd";
+import { doubtOf, isGrave } from "../../src/domain/doubt/doubt";
+import { priors } from "../../src/domain/doubt/explanation";
+import { isOdd, suspectedFrom } from "../../src/domain/doubt/odd";
 import { suspectsIn } from "../../src/domain/doubt/suspects";
 import { absorb, initialBelief } from "../../src/domain/estimator/absorb";
 import type { TankEvent } from "../../src/domain/event";
@@ -31,6 +32,13 @@ describe("Suspects", () => {
 		expect(kinds([first, second], "b")).toContain("click");
 	});
 
+	test("of every stop's first fill, and of a look at the gauge, are a fill before it, whatever came earlier", () => {
+		const third = aFill({ id: "c", at: at(4), stop: "t", product: e10, litres: 5 });
+		const events = [aStart({ id: "s" }), first, second, aLevel({ id: "l", at: at(3) }), third];
+		const missed = events.filter(({ id }) => kinds(events, id).includes("missing"));
+		expect(missed.map(({ id }) => id)).toEqual(["a", "l", "c"]);
+	});
+
 	test("hold no amount that fits into no such tank", () => {
 		const amounts = suspectsIn([first, second], [flex, e10], 70).flatMap(({ explanation }) =>
 			explanation.kind === "amount" ? [explanation.litres] : [],
@@ -45,6 +53,70 @@ describe("Suspects", () => {
 		);
 		expect(found).not.toContain("product");
 		expect(found).not.toContain("exchange");
+	});
+
+	test("share the chance of their kind, however many products there are", () => {
+		const more = ["e5", "e20", "e40"].map((id, i) => ({ id, range: [0.04 + i / 10, 0.05 + i / 10] }) as never);
+		for (const products of [[flex, e10], [flex, e10, ...more], [e10]])
+			for (const kind of ["product", "missing"] as const) {
+				const found = suspectsIn([first], products, 70).filter(({ explanation }) => explanation.kind === kind);
+				const different = kind === "product" ? products.filter((product) => product !== flex) : products;
+				expect(found).toHaveLength(different.length);
+				expect(found.reduce((sum, { prior }) => sum + prior, 0)).toBeCloseTo(priors[kind], 12);
+			}
+	});
+
+	test("take back one thing and leave all else of the entry as it was said", () => {
+		const really = (of: TankEvent, kind: string) =>
+			suspectsIn([of], [flex, e10], 70)
+				.filter(({ explanation }) => explanation.kind === kind)
+				.map(({ instead }) => instead.get(0)?.event);
+		const full = { ...first, place: "north", toClick: true };
+		const { gauge: _, ...noGauge } = full;
+		const { odometerKm: __, ...noOdometer } = full;
+		const { toClick: ___, ...noClick } = full;
+		expect(really(full, "gauge")).toEqual([noGauge]);
+		expect(really(full, "odometer")).toEqual([noOdometer]);
+		expect(really(full, "click")).toEqual([noClick]);
+		expect(really(full, "product")).toEqual([{ ...full, product: e10 }]);
+		expect(really(full, "missing")).toEqual([full, full]);
+		// A litre is 0.264 US gallons of 231 cubic inches, a gallon 3.785 litres.
+		const amounts = [14 / 10, 14 * 3.785411784, 14 / 3.785411784].sort((a, b) => a - b);
+		const found = really(full, "amount").map((event) => (event?.kind === "fill" ? event.litres : Number.NaN));
+		expect(found.sort((a, b) => a - b)).toEqual(amounts.map((amount) => expect.closeTo(amount, 9)));
+		// A pump beyond its label teaches nothing of the place, nor of the product.
+		const [pump] = really(full, "pump");
+		expect(pump).toMatchObject({ litres: 14, gauge: 0.2, toClick: true, product: { range: [0, 1] } });
+		expect(pump).not.toHaveProperty("place");
+		expect(pump?.kind === "fill" && pump.product.id).not.toBe("flex");
+		const level = aLevel({ id: "l", odometerKm: 5000 });
+		expect(really(level, "odometer")).toEqual([aLevel({ id: "l" })]);
+		expect(really(level, "gauge")).toEqual([null]);
+		expect(really(aStart({ contents: { value: 0.3, sd: 0.01 }, gauge: 0.5 }), "start")).toMatchObject([
+			{ kind: "start", gauge: 0.5, contents: { range: [0, 0.85] } },
+		]);
+	});
+
+	test("exchange two products of one stop, each in the other's amount, and those of no two stops", () => {
+		const third = aFill({ id: "c", at: at(3), stop: "t", product: e10, litres: 5 });
+		const again = aFill({ id: "d", at: at(4), stop: "s", product: flex, litres: 6 });
+		const exchanges = suspectsIn([first, second, third, again], [flex, e10], 70).filter(
+			({ explanation }) => explanation.kind === "exchange",
+		);
+		expect(exchanges.map(({ instead }) => [...instead])).toEqual([
+			[
+				[0, { event: { ...first, product: e10 } }],
+				[1, { event: { ...second, product: flex } }],
+			],
+			[
+				[1, { event: { ...second, product: flex } }],
+				[3, { event: { ...again, product: e10 } }],
+			],
+		]);
+		expect(exchanges.map(({ explanation }) => explanation)).toEqual([
+			{ kind: "exchange", event: "a", other: "b" },
+			{ kind: "exchange", event: "b", other: "d" },
+		]);
 	});
 
 	test("of a start, a reading and a look at the gauge are these themselves", () => {
@@ -68,6 +140,29 @@ describe("suspectedFrom()", () => {
 		expect(suspectedFrom([fill(1, 1), aStart({ at: at(15) }), fill(2, 1), reading(25)])).toBe(1);
 		expect(suspectedFrom([])).toBe(0);
 	});
+
+	test("leaves out a third stop that the log begins with", () => {
+		expect(suspectedFrom([fill(1, 1), fill(2, 1), fill(3, 1)])).toBe(1);
+	});
+});
+
+test("isOdd() holds of what is half as likely as saying nothing, and of what is called out by itself", () => {
+	expect([0, 0.49, 0.5, 3].map((likelihood) => isOdd({ likelihood, surprise: null }))).toEqual([
+		true,
+		true,
+		false,
+		false,
+	]);
+	expect(isOdd({ likelihood: 3, surprise: { kind: "impossibleLevel" } })).toBe(true);
+});
+
+test("isGrave() holds where less than three in four speak for nothing wrong", () => {
+	expect([0, 0.74, 0.75, 1].map((nothing) => isGrave({ nothing, explanations: [] }))).toEqual([
+		true,
+		true,
+		false,
+		false,
+	]);
 });
 
 describe("A doubt", () => {

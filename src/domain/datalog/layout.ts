@@ -55,10 +55,10 @@ export function layoutOf(rows: readonly Row[]): Layout | NoLayout {
 	return { headers: distinct(names), units: names.map((_, i) => units[i] ?? ""), firstData };
 }
 
+/** Not asked of what is blank. */
 function isMostlyNumbers(row: Row): boolean {
 	const filled = row.filter((field) => field.trim() !== "");
-	const numeric = filled.filter(looksNumeric).length;
-	return numeric > 0 && numeric * 2 >= filled.length;
+	return filled.filter(looksNumeric).length * 2 >= filled.length;
 }
 
 function isBlank(row: Row): boolean {

@@ -23,7 +23,7 @@ export function plotOf(values: Float32Array, { stepS, steps }: Grid, most: numbe
 			if (!(value >= low[part])) low[part] = value;
 			if (!(value <= high[part])) high[part] = value;
 		}
-		if (count > 0) mean[part] = sum / count;
+		mean[part] = sum / count;
 	}
 	return { seconds: steps * stepS, low, mean, high };
 }

@@ -45,7 +45,7 @@ function ofDigits(digits: string, as: "hexadecimal" | "decimal"): Result<ByteRea
 	const hex = Number.parseInt(digits, 16);
 	const byte = as === "hexadecimal" ? hex : Number(digits);
 	if (byte > 255) return err("tooLarge");
-	return ok({ byte, as, inHex: as === "decimal" && hex <= 255 && hex !== byte ? hex : null });
+	return ok({ byte, as, inHex: hex <= 255 && hex !== byte ? hex : null });
 }
 
 /** A response is 41, the PID and its data; a header of the bus may stand before it. */

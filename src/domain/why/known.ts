@@ -83,7 +83,7 @@ function classesOf(sorted: Uint32Array, weight: Column, count: number, total: nu
 	for (let k = 0; k < sorted.length; k++) {
 		reached += weight[sorted[k]];
 		const last = k === sorted.length - 1;
-		if (!last && reached < ((classes.length + 1) * total) / count) continue;
+		if (!last && (classes.length === count - 1 || reached < ((classes.length + 1) * total) / count)) continue;
 		classes.push(sorted.subarray(from, k + 1));
 		from = k + 1;
 	}

@@ -35,6 +35,41 @@ describe("layoutOf()", () => {
 		];
 		expect(layoutOf([["Time", "RPM", "ECT"], ...rows, ...rows])).toMatchObject({ firstData: 1 });
 	});
+	test("takes a header or rows with one field more or less, and none with more than that", () => {
+		const named = { headers: ["Time", "RPM", "ECT"], firstData: 1 };
+		expect(layoutOf([["Time", "RPM", "ECT", ""], ...data(5)])).toMatchObject(named);
+		expect(layoutOf([["Time", "RPM", "ECT"], ["1", "2", "3", ""], ["1", "2"], ...data(5)])).toMatchObject(named);
+		expect(layoutOf([["Time", "RPM", "ECT"], ["1", "2", "3", "4", "5"], ...data(5)])).toMatchObject({ firstData: 2 });
+		expect(layoutOf([["Time", "RPM", "ECT"], ["some", "five", "words", "of", "notes"], ...data(5)])).toMatchObject({
+			headers: ["Time", "RPM", "ECT"],
+			firstData: 2,
+		});
+	});
+	test("passes over blank lines, wherever they stand", () => {
+		const spaced = data(6).flatMap((row) => [row, ["", " ", ""], [""]]);
+		expect(layoutOf([["Time", "RPM", "ECT"], [" "], ...spaced])).toMatchObject({
+			headers: ["Time", "RPM", "ECT"],
+			firstData: 2,
+		});
+		expect(usualWidth(spaced)).toEqual({ width: 3, share: 1 });
+	});
+	test("takes rows for numbers where one column in two is words, and where most fields are blank", () => {
+		const state = Array.from({ length: 6 }, (_, i) => [String(i), "CL", " ", "", ""]);
+		expect(layoutOf([["Time", "Loop", "A", "B", "C"], ...state])).toMatchObject({ firstData: 1 });
+		const words = state.map(([time]) => [time, "CL", "warm", "", ""]);
+		expect(layoutOf([["Time", "Loop", "A", "B", "C"], ...words])).toBe("noNumbers");
+	});
+	test("takes a row for units only where most of what it says are units", () => {
+		const rows = data(6, 5);
+		expect(layoutOf([["A", "B", "C", "D", "E"], ["s", "", "rpm", "", ""], ...rows])).toMatchObject({
+			headers: ["A", "B", "C", "D", "E"],
+			units: ["s", "", "rpm", "", ""],
+		});
+		expect(layoutOf([["one", "two", "three", "four", "five"], ["Speed", "Load", "", "", ""], ...rows])).toMatchObject({
+			headers: ["Speed", "Load", "Column 3", "Column 4", "Column 5"],
+			units: ["", "", "", "", ""],
+		});
+	});
 	test("says what is missing where it is no log", () => {
 		expect(layoutOf([["one"], ["two"]])).toBe("oneColumn");
 		expect(layoutOf([])).toBe("oneColumn");

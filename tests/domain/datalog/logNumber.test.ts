@@ -103,6 +103,14 @@ describe("readClock()", () => {
 			}),
 		);
 	});
+	test("reads a clock in a column of clocks, and a number in any other, whatever spaces surround it", () => {
+		expect(readLogTime(" 17:30:00.5 ", "clock", ".")).toBe(17.5 * 3600 + 0.5);
+		expect([readLogTime("1,5", "min", ","), readLogTime("90", "s", "."), readLogTime("90000", "ms", ".")]).toEqual([
+			90, 90, 90,
+		]);
+		expect(readLogTime("17:30:00", "s", ".")).toBeNaN();
+		expect(readLogTime("90", "clock", ".")).toBeNaN();
+	});
 	test("only what counts from 1970 is an instant", () => {
 		expect(instantOf(readClock("2026-06-01T17:30:00Z"))).toBe(Date.parse("2026-06-01T17:30:00Z"));
 		expect(instantOf(readClock("17:30:00"))).toBeNull();

@@ -140,6 +140,9 @@ describe("what a log lacks", () => {
 		expect(isOfUse(columns("time", "lambda", "commanded", "load"))).toBe(true);
 		expect(isOfUse(columns("time", "ethanol"))).toBe(true);
 		expect(isOfUse(columns("time", "lambda", "load"))).toBe(false);
+		expect(isOfUse(columns("time", "lambda", "commanded"))).toBe(false);
+		expect(isOfUse(columns("time", "short1", "long1"))).toBe(false);
+		expect(isOfUse([null, ...columns("time", "short1", "long1", "throttle"), null])).toBe(true);
 		expect(isOfUse(columns("ethanol", "short1", "long1", "throttle"))).toBe(false);
 	});
 });

@@ -82,6 +82,19 @@ describe("steadySpans()", () => {
 		expect(steady({ ...frozen, lambda: flat(1) }).spans).toHaveLength(1);
 	});
 
+	test("lets each move as far as it may, and no further", () => {
+		// Of a jump the means over a second make two of half its height, and a window need hold but one.
+		const most = 2 * (steadyWithin.speed ?? Number.NaN);
+		expect(steady(changed("speed", 100, steps, 90 + most)).spans).toEqual([{ from: 0, to: steps }]);
+		expect(steady(changed("speed", 100, steps, 90 + most + 0.5)).spans).toHaveLength(2);
+	});
+
+	test("takes trims for frozen only where those of all banks stand at zero", () => {
+		const second = { short2: flat(0), long2: flat(0.05) };
+		expect(steady({ ...calm, ...second }).spans).toEqual([{ from: 0, to: steps }]);
+		expect(steady({ ...calm, ...second, short1: flat(0) })).toMatchObject({ spans: [], left: { frozen: steps / 2 } });
+	});
+
 	test("takes lambda at 1 for a closed loop and another one, or another command, for none", () => {
 		expect(steady({ ...calm, lambda: flat(1.01) }).spans).toHaveLength(1);
 		expect(steady({ ...calm, lambda: flat(0.86) })).toMatchObject({ spans: [], left: { lambdaOff: steps / 2 } });
@@ -111,7 +124,8 @@ describe("steadySpans()", () => {
 				const calmWindow = (from: number) =>
 					(["throttle", "load", "speed"] as const).every((role) => {
 						const column = means[role]!;
-						const smooth = (i: number) => (column[Math.max(0, i - 1)] + column[i]) / 2;
+						// The first step has none before it: its second is that of the next.
+						const smooth = (i: number) => (column[Math.max(0, i - 1)] + column[Math.max(1, i)]) / 2;
 						for (let i = from; i < from + 20; i++)
 							for (let j = from; j < i; j++)
 								if (Math.abs(smooth(i) - smooth(j)) > (steadyWithin[role] ?? 0) + 1e-6) return false;

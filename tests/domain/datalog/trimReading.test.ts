@@ -26,6 +26,14 @@ describe("the trim of a simulated drive", () => {
 		}
 	});
 
+	test("rests on all its stretches together, which with what is left out make up the log", () => {
+		const { found, stretches, left } = read({ trim: 0.06, seconds: 600 });
+		const told = stretches.reduce((sum, { fromS, toS }) => sum + (toS - fromS), 0);
+		expect(stretches.length).toBeGreaterThan(1);
+		expect(found?.seconds).toBeCloseTo(told, 9);
+		expect(told + Object.values(left).reduce((sum, each) => sum + each, 0)).toBeCloseTo(600, 0);
+	});
+
 	test("leaves out the cold start, where the trims are other ones", () => {
 		const { found, left, stretches } = read({ trim: 0.05, coolantFrom: 5, seconds: 1500 });
 		expect(left.cold).toBeGreaterThan(300);

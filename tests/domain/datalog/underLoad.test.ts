@@ -105,4 +105,7 @@ test("plotOf() keeps the furthest values and leaves gaps open", () => {
 	expect(high[77]).toBe(5);
 	expect(mean[50]).toBeNaN();
 	for (let i = 0; i < 100; i++) if (!Number.isNaN(mean[i])) expect(low[i] <= mean[i] && mean[i] <= high[i]).toBe(true);
+	// Parts of ten values each.
+	const total = (column: Float32Array) => column.reduce((sum, value) => sum + (Number.isNaN(value) ? 0 : value), 0);
+	expect(10 * total(mean)).toBeCloseTo(total(values), 3);
 });

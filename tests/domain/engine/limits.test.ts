@@ -193,6 +193,17 @@ test("limitsOf takes 80 % of duty and the flow as stated where duty and pressure
 	);
 });
 
+test("limitsOf lets injectors flow with the root of the pressure, once both pressures are known", () => {
+	const { injectorRatedKPa: _, injectorFullLoadKPa: __, ...bare } = full;
+	const median = (system: FuelSystem) => limitsOf(system, e30).limits.injectors?.median;
+	const asStated = median(bare);
+	expect(asStated).toBeLessThan(1);
+	const pressed = { ...bare, injectorFlowCcPerMin: 275, injectorRatedKPa: 300, injectorFullLoadKPa: 1200 };
+	expect(median(pressed)).toBeCloseTo(asStated ?? -1, 9);
+	expect(median({ ...bare, injectorRatedKPa: 1200 })).toBe(asStated);
+	expect(median({ ...bare, injectorFullLoadKPa: 1200 })).toBe(asStated);
+});
+
 test("limitsOf offers nothing where ample parts bind nowhere below pure ethanol", () => {
 	const ample = { injectorFlowCcPerMin: 2000, injectorCount: 8, powerKW: 100, consumptionGPerKWh: 300 };
 	const { limits, leanEdge } = limitsOf(ample, null);
@@ -222,4 +233,8 @@ test("checkedFuelSystem refuses numbers that are no quantities, by name", () => 
 	expect(() => checkedFuelSystem({ trimAuthority: Number.NaN })).toThrow("trimAuthority");
 	expect(() => limitsOf({ spreads: { lambda: -1 } }, e30)).toThrow("lambda must be more than zero, got -1");
 	expect(() => checkedFuelSystem({ dutyLimit: 1.2 })).toThrow("dutyLimit must be at most 1, got 1.2");
+	expect(() => checkedFuelSystem({ pumpFlowLPerH: Infinity })).toThrow(
+		"pumpFlowLPerH must be more than zero, got Infi",
+	);
+	expect(checkedFuelSystem({ dutyLimit: 1 })).toEqual({ dutyLimit: 1 });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { absorb, initialBelief } from "../../../src/domain/estimator/absorb";
+import type { Column } from "../../../src/domain/estimator/belief";
 import { estimateOf } from "../../../src/domain/estimator/estimate";
 import { fittingSize, prepared } from "../../../src/domain/estimator/resample";
 import { largeSample, smallSample } from "../../../src/domain/estimator/sampleSize";
@@ -45,6 +46,52 @@ describe("prepared(belief, size, seeds)", () => {
 		for (const figure of ["median", "low", "high", "above", "below"] as const) {
 			expect(Math.abs(after[figure]! - before[figure]!)).toBeLessThan(hair);
 		}
+	});
+
+	test("carries all that belongs to a particle along, whatever it is", () => {
+		const size = 256;
+		const all = [
+			aStart({ gauge: 0.5 }),
+			aFill({ id: "a", stop: "s", place: "north", gauge: 0.3, odometerKm: 1000 }),
+			aTankReading({
+				id: "t",
+				at: "2026-06-05T08:00:00Z",
+				of: "trim",
+				value: 0.05,
+				sd: 0.03,
+				baselineSd: 0.02,
+				calibratedFor: 0.3,
+			}),
+			aFill({ id: "b", at: "2026-06-09T08:00:00Z", stop: "t", place: "north", gauge: 0.2, odometerKm: 1400 }),
+			aFill({ id: "c", at: "2026-06-12T08:00:00Z", stop: "u", place: "south", gauge: 0.2, odometerKm: 1700 }),
+		].reduce((belief, event) => absorb(belief, event, tank, size).belief, initialBelief("car", tank, size));
+		// Each column holds the particle's number, so they must all tell of the same particle afterwards.
+		const numbered = (value: unknown): unknown => {
+			if (value instanceof Float64Array) return Float64Array.from(value.keys());
+			if (value instanceof Float32Array) return Float32Array.from(value.keys());
+			if (value instanceof Uint32Array || value instanceof Set || value === null || typeof value !== "object")
+				return value;
+			if (value instanceof Map) return new Map([...value].map(([key, each]) => [key, numbered(each)]));
+			return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, numbered(each)]));
+		};
+		const weight = Float32Array.from({ length: size }, (_, i) => (i % 4 === 0 ? 1 : 0.01));
+		const uneven = { ...(numbered({ ...all, traced: new Map([["heel", all.level]]) }) as typeof all), weight };
+		const anew = prepared(uneven, size, seeds());
+		const columns: unknown[] = [];
+		const gather = (value: unknown): void => {
+			if (value instanceof Float32Array || value instanceof Float64Array) columns.push(value);
+			else if (value instanceof Map) for (const each of value.values()) gather(each);
+			else if (value && typeof value === "object" && !(value instanceof Uint32Array))
+				for (const each of Object.values(value)) gather(each);
+		};
+		const { weight: even, ...rest } = anew;
+		gather(rest);
+		expect(columns).toHaveLength(23);
+		for (const column of columns) expect([...(column as Column)]).toEqual([...anew.level]);
+		expect(anew.stop?.counted).toBeInstanceOf(Float64Array);
+		expect([...even]).toEqual(new Array(size).fill(1));
+		// Every fourth weighs a hundred times as much as the others: nearly all are copies of those.
+		expect(anew.level.filter((particle) => particle % 4 === 0).length).toBeGreaterThan(0.95 * size);
 	});
 
 	test("brings the particles into ascending order of content, all columns together", () => {

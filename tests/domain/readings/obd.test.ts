@@ -63,6 +63,11 @@ describe("readByte()", () => {
 		]);
 	});
 
+	test("takes nothing for a byte that has more before or behind it", () => {
+		for (const byte of ["0x4D", "$4D", "4Dh", "4D", "77", "41524D"])
+			for (const typed of [`-${byte}`, `${byte} %`, `${byte}.5`]) expect(value(typed), typed).toBe("notAByte");
+	});
+
 	test("never throws, and never gives more than a byte", () => {
 		fc.assert(
 			fc.property(fc.string({ unit: fc.constantFrom(..."0123456789abcdefxh$ >.%-") }), (typed) => {

@@ -16,7 +16,7 @@ import { type Source, sourcesFrom } from "../../../src/domain/why/sources";
 import { traceOf } from "../../../src/domain/why/trace";
 import { whyOf } from "../../../src/domain/why/why";
 import { believableLogs } from "../../helpers/arbitraries";
-import { aCar, aFill, aStart, aTankReading } from "../../helpers/logs";
+import { aCar, aFill, aLevel, aStart, aTankReading } from "../../helpers/logs";
 import { quickReplay } from "../../helpers/quickReplay";
 import { fingerprintOf, type KeptAnswer, plainHistories } from "./plainHistories";
 import { type PlainHistory, type PlainWorth, plainWhy } from "./plainWhy";
@@ -83,6 +83,18 @@ describe("What one quantity is worth", () => {
 		const doubled = ifKnown(twice(parts[0]), twice(sum), new Float32Array(size * 1.25).fill(1));
 		expect(Math.abs(weighted.share - doubled.share)).toBeLessThan(0.002);
 		expect(Math.abs(weighted.width - doubled.width)).toBeLessThan(0.01 * weighted.width);
+	});
+
+	test("is the same whatever particles of no weight would say", () => {
+		const [x, y] = [parts[0].slice(0, 4096), sum.slice(0, 4096)];
+		const weight = ones.slice(0, 4096);
+		const alone = ifKnown(x, y, weight);
+		for (const ends of [[2, 3], [-3, -2], [0, 0.1], [9]]) {
+			const among = (column: Column, ...more: number[]) => Float32Array.from([...column, ...more]);
+			const found = ifKnown(among(x, ...ends), among(y, ...ends), among(weight, ...ends.map(() => 0)));
+			expect(found.share).toBeCloseTo(alone.share, 6);
+			expect(found.width).toBeCloseTo(alone.width, 6);
+		}
 	});
 
 	test("together with others is that of the combination that says most", () => {
@@ -357,6 +369,41 @@ describe("What an entry does for the range", () => {
 		const unclicked = evidenceOf(initialBelief("car", tank, size), log.slice(0, 3), tank, size);
 		const click = unclicked.worths.find(({ evidence }) => evidence.kind === "click");
 		expect(Math.abs((click?.without ?? 0) - widthAfter(bare))).toBeLessThan(0.03 * unclicked.width);
+	});
+
+	test("is to the last bit the range of the log that never had it, with all fills of a stop", () => {
+		const first = initialBelief("car", tank, 2 ** 6);
+		const found = (events: readonly TankEvent[]) => evidenceOf(first, events, tank, 2 ** 6);
+		const again = { gauge: 0.25, odometerKm: 1000 };
+		const later = { gauge: 0.4, odometerKm: 1400, toClick: true };
+		const all: readonly TankEvent[] = [
+			...log.map((event) => (event.id === "b" ? aFill({ ...event, ...again }) : event)),
+			aLevel({ id: "l", at: day(6), gauge: 0.6, odometerKm: 1200 }),
+			aFill({ id: "c", stop: "t", at: day(8), product: flex, litres: 20, ...later }),
+		];
+		const bare = (field: string, ...ids: string[]) =>
+			all.map((event) => {
+				const left = Object.entries(event).filter(([name]) => name !== field);
+				return ids.includes(event.id) ? (Object.fromEntries(left) as unknown as TankEvent) : event;
+			});
+		const logs: Record<string, readonly TankEvent[]> = {
+			"gauge start": bare("gauge", "start"),
+			"gauge a": bare("gauge", "a", "b"),
+			"odometer a": bare("odometerKm", "a", "b"),
+			"click b": bare("toClick", "b"),
+			"reading r": all.filter(({ id }) => id !== "r"),
+			"gauge l": all.filter(({ id }) => id !== "l"),
+			"gauge c": bare("gauge", "c"),
+			"odometer c": bare("odometerKm", "c"),
+			"click c": bare("toClick", "c"),
+		};
+		const { worths, width } = found(all);
+		const told = Object.fromEntries(
+			worths.map(({ evidence: { kind, event }, without }) => [`${kind} ${event.id}`, without]),
+		);
+		expect(told).toEqual(Object.fromEntries(Object.entries(logs).map(([name, events]) => [name, found(events).width])));
+		expect(new Set([width, ...Object.values(told)]).size).toBe(10);
+		expect(Object.values(told)).toEqual(Object.values(told).sort((a, b) => b - a));
 	});
 
 	test("is not tried for more entries than anybody waits for, the newest first", () => {
