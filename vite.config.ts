@@ -18,8 +18,11 @@ const define = {
 // One more than the two cores of CI: tests of screens wait for timers for a quarter of their time.
 const maxWorkers = 3;
 
-// Of the built app in Chromium, those that no measured time or time-out hangs on: two at once.
-const sideBySide = ["access", "keyboard", "report", "spoken", "update"].map((name) => `tests/e2e/${name}.test.ts`);
+// Of the built app in Chromium, those that no measured time hangs on: two at once, with the other engines.
+const sideBySide = [
+	"tests/e2e/{access,german,keyboard,policy,report,spoken,update}.test.ts",
+	"tests/live/twoBrowsers.test.ts",
+];
 
 export default defineConfig({
 	root: "src",
@@ -128,6 +131,7 @@ export default defineConfig({
 			},
 			{
 				root,
+				define: { ...define },
 				test: {
 					name: "engines",
 					include: ["tests/{engines,crash}/**/*.test.ts", ...sideBySide],
