@@ -4,13 +4,16 @@ import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
 import { manifest, screenshots } from "./src/pwa/manifest.ts";
 import { logSchemaFile } from "./src/tools/logSchema.ts";
-import { headers, policyTag } from "./src/tools/policy.ts";
+import { headers, liveServers, policyTag } from "./src/tools/policy.ts";
 
 const root = import.meta.dirname;
 const inPublic = (file: string) => existsSync(join(root, "public", file));
 // Tests of updates build the app twice; all else takes the version of package.json.
 const version = process.env.HEELTAP_VERSION ?? JSON.parse(readFileSync(join(root, "package.json"), "utf8")).version;
-const define = { __HEELTAP_VERSION__: JSON.stringify(version) };
+const define = {
+	__HEELTAP_VERSION__: JSON.stringify(version),
+	__HEELTAP_LIVE__: JSON.stringify(liveServers()),
+};
 
 // Left to Vitest one core would be idle: on two that is half.
 const maxWorkers = "100%";
@@ -50,7 +53,12 @@ export default defineConfig({
 			injectRegister: false,
 			manifest: { ...manifest, screenshots: screenshots.filter((shot) => inPublic(shot.src)) },
 			includeManifestIcons: false,
-			injectManifest: { rollupFormat: "iife", globPatterns: ["**/*.{js,css,html}", "icon.svg"] },
+			injectManifest: {
+				rollupFormat: "iife",
+				globPatterns: ["**/*.{js,css,html}", "icon.svg"],
+				// Of no use without a network, nor where replication is off.
+				globIgnores: ["**/natsWire-*.js"],
+			},
 		}),
 	],
 	test: {
@@ -67,7 +75,11 @@ export default defineConfig({
 				test: {
 					name: "unit",
 					include: ["tests/**/*.test.ts"],
-					exclude: ["tests/{app,pwa,keeper,e2e,engines,crash}/**", "tests/size.test.ts"],
+					exclude: [
+						"tests/{app,pwa,keeper,e2e,engines,crash}/**",
+						"tests/live/{*,long/*}.test.ts",
+						"tests/size.test.ts",
+					],
 					testTimeout: 60_000,
 					maxWorkers,
 				},
@@ -100,9 +112,10 @@ export default defineConfig({
 			},
 			{
 				root,
+				define: { ...define },
 				test: {
 					name: "e2e",
-					include: ["tests/e2e/**/*.test.ts", "tests/size.test.ts"],
+					include: ["tests/e2e/**/*.test.ts", "tests/live/*.test.ts", "tests/size.test.ts"],
 					exclude: sideBySide,
 					globalSetup: "tests/e2e/build.ts",
 					fileParallelism: false,
@@ -134,6 +147,19 @@ export default defineConfig({
 					maxWorkers,
 					sequence: { groupOrder: 3 },
 					testTimeout: 600_000,
+				},
+			},
+			{
+				root,
+				define: { ...define },
+				test: {
+					name: "long",
+					include: ["tests/live/long/*.test.ts"],
+					globalSetup: "tests/e2e/build.ts",
+					fileParallelism: false,
+					sequence: { groupOrder: 4 },
+					testTimeout: 600_000,
+					hookTimeout: 300_000,
 				},
 			},
 		],

@@ -9,12 +9,13 @@ const allowed: Record<string, string[]> = {
 	domain: [],
 	store: ["domain"],
 	share: ["domain", "store"],
-	keeper: ["domain", "store", "share"],
+	live: ["domain", "store", "share", "pwa"],
+	keeper: ["domain", "store", "share", "live"],
 	datalog: ["domain"],
 	pwa: [],
 	sw: [],
-	app: ["domain", "store", "share", "keeper", "datalog", "pwa"],
-	cli: ["domain", "store", "keeper", "app/words"],
+	app: ["domain", "store", "share", "live", "keeper", "datalog", "pwa"],
+	cli: ["domain", "store", "share", "live", "keeper", "app/words"],
 	tools: [],
 };
 

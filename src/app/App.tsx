@@ -35,7 +35,8 @@ export function Main() {
 	useTheme(state.settings.theme);
 	const { car, phase, failure } = state;
 	// Cards, reports and what other phones hand over need no car.
-	const carless = route.screen === "card" || route.screen === "take" || route.screen === "reports";
+	const carless =
+		route.screen === "card" || route.screen === "take" || route.screen === "live" || route.screen === "reports";
 	const setup = phase === "ready" && (route.screen === "setup" || !(car || carless));
 	return (
 		<>
@@ -104,6 +105,7 @@ function Screen({ route }: { readonly route: Route }) {
 		case "card":
 		case "take":
 		case "hand":
+		case "live":
 			return <SharedScreen {...route} />;
 		case "report":
 		case "cars":
@@ -151,6 +153,7 @@ const parents: Readonly<Record<string, string>> = {
 	card: "car",
 	take: "car",
 	hand: "car",
+	live: "car",
 	report: "tank",
 	cars: "car",
 	reports: "car",

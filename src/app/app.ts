@@ -1,7 +1,8 @@
 /** What every screen is given. */
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
-import { type Model, type State, useModel } from "./model";
+import { type Model, useModel } from "./model";
+import type { State } from "./state";
 import type { Toasts } from "./toasts";
 
 export interface App {

@@ -1,10 +1,20 @@
 /** What needs attention among cars, and what first. */
 import { verdictOf, warningsFor } from "../domain/warnings";
-import type { FleetCar } from "../keeper/glance";
-import type { Fleet, Listed } from "./fleet";
+import type { Fleet, Listed, Watched } from "./fleet";
 
 /** In the order of the list. */
-const needs = ["outside", "doubt", "maybe", "odd", "silent", "noWindow", "nothing", "reckoning", "fine"] as const;
+const needs = [
+	"outside",
+	"doubt",
+	"maybe",
+	"odd",
+	"failed",
+	"silent",
+	"noWindow",
+	"nothing",
+	"reckoning",
+	"fine",
+] as const;
 export type Need = (typeof needs)[number];
 
 /** Days without an entry after which a car's number is not to be gone by: common practice, cars are filled weekly. */
@@ -18,7 +28,7 @@ export function daysSilent({ lastAt }: Listed, now: number): number | null {
 }
 
 export function needOf(car: Listed, now: number): Need {
-	if (car.current === false) return "reckoning";
+	if (car.current === false) return car.failed ? "failed" : "reckoning";
 	const { figures, calibration, checked } = car;
 	if (!figures) return "nothing";
 	const verdict = verdictOf(figures, calibration);
@@ -48,6 +58,6 @@ export function byNeed(now: number): (a: Listed, b: Listed) => number {
 		(a.name < b.name ? -1 : a.name > b.name ? 1 : a.carId < b.carId ? -1 : 1);
 }
 
-export function fleetOf(cars: readonly FleetCar[], now: number): Fleet {
+export function fleetOf(cars: readonly Watched[], now: number): Fleet {
 	return { cars: [...cars].sort(byNeed(now)), over: cars.filter(isOver).map(({ carId }) => carId) };
 }

@@ -3,7 +3,16 @@ import { fraction } from "../domain/quantity";
 import { err, ok, type Result } from "../domain/result";
 import type { Calibration } from "../domain/vehicle";
 import { usualBudget } from "../domain/warnings";
-import { type Card, excessOf, longestCardName, longestNotes, longestWayBack } from "../share/card";
+import {
+	type Card,
+	excessOf,
+	longestCardName,
+	longestNotes,
+	longestWayBack,
+	packedCard,
+	readCard,
+} from "../share/card";
+import { framed } from "../share/frame";
 import {
 	type CalibrationFaults,
 	type CalibrationForm,
@@ -11,6 +20,7 @@ import {
 	emptyCalibration,
 	readCalibration,
 } from "./calibrationForm";
+import { date } from "./format";
 import { readNumber } from "./numberWords";
 import { typedNumber } from "./typedNumber";
 import { cardWords } from "./words/card";
@@ -27,7 +37,7 @@ export interface CardForm {
 }
 
 export type CardFaults = CalibrationFaults &
-	Partial<Record<"name" | "lambda" | "notes" | "wayBack" | "validUntil", string>>;
+	Partial<Record<"name" | "lambda" | "notes" | "wayBack" | "validUntil" | "card", string>>;
 
 export const emptyCard: CardForm = {
 	calibration: emptyCalibration,
@@ -59,6 +69,9 @@ export function readCardForm(raw: unknown): CardForm | null {
 	return typeof draft?.notes === "string" && draft.calibration ? { ...emptyCard, ...draft } : null;
 }
 
+/** Later days no reader takes: see src/store/wire.ts. */
+export const lastDay = "2200-12-31";
+
 const [leastLambda, mostLambda] = [0.5, 1.5];
 
 /** `today` as `2026-06-01`. */
@@ -76,7 +89,7 @@ export function readCardFields(form: CardForm, today: string): Result<Card, Card
 		...(lambda && !lambda.ok ? { lambda: lambda.error } : {}),
 		...(notes.length > longestNotes ? { notes: words.tooLong(longestNotes) } : {}),
 		...(wayBack.length > longestWayBack ? { wayBack: words.tooLong(longestWayBack) } : {}),
-		...(form.validUntil !== "" && form.validUntil < today ? { validUntil: words.past } : {}),
+		...dayFault(form.validUntil, today),
 	};
 	if (!calibration.ok || Object.keys(faults).length > 0) return err(faults);
 	const card: Card = {
@@ -90,7 +103,21 @@ export function readCardFields(form: CardForm, today: string): Result<Card, Card
 	};
 	const excess = excessOf(card);
 	// A letter takes five bits or more.
-	return excess > 0 ? err({ notes: words.tooLarge(Math.ceil((excess * 8) / 5)) }) : ok(card);
+	if (excess > 0) return err({ notes: words.tooLarge(Math.ceil((excess * 8) / 5)) });
+	return isReadable(card) ? ok(card) : err({ card: words.unreadable });
+}
+
+function dayFault(day: string, today: string): Pick<CardFaults, "validUntil"> {
+	if (day === "") return {};
+	// Years of five digits are less as texts, and later all the same.
+	if (day.length > 10 || day > lastDay) return { validUntil: cardWords().tooFar(date(`${lastDay}T12:00:00`)) };
+	return day < today ? { validUntil: cardWords().past } : {};
+}
+
+/** Held against the reader itself: it may know a rule that no field does. */
+function isReadable(card: Card): boolean {
+	const body = packedCard(card);
+	return body !== null && readCard(framed("card", body)).ok;
 }
 
 /** The usual one need not be said. */

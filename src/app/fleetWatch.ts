@@ -9,9 +9,17 @@ import { wordsReady } from "./words/language";
 
 type Desk = Pick<Model, "state" | "allCars" | "fleetSeen">;
 
+/** Ids of the cars that could not be reckoned as they stand. */
+const failedOn = new WeakMap<Desk, Set<string>>();
+
 /** As they were last reckoned; quick. */
 export async function lookAtFleet(model: Desk, now: number): Promise<Fleet> {
-	const fleet = fleetOf(await model.allCars(), now);
+	const failed = failedOn.get(model);
+	const cars = await model.allCars();
+	const fleet = fleetOf(
+		cars.map((car) => (failed?.has(car.carId) && !car.current ? { ...car, failed: true } : car)),
+		now,
+	);
 	model.fleetSeen(fleet);
 	setBadge(fleet.over.length);
 	return fleet;
@@ -26,6 +34,8 @@ export async function watchFleet(
 ): Promise<void> {
 	/** What was told of each car, or seen when the app was opened. */
 	const told = new Map<string, string>();
+	const failed = new Set<string>();
+	failedOn.set(model, failed);
 	let waiting = false;
 	let queue: Promise<void> = Promise.resolve();
 
@@ -33,7 +43,14 @@ export async function watchFleet(
 		waiting = false;
 		let { cars } = await lookAtFleet(model, now());
 		for (const { carId } of cars.filter(({ current }) => !current)) {
-			await keeper.catchUp(carId);
+			try {
+				await keeper.catchUp(carId);
+				failed.delete(carId);
+			} catch (error) {
+				// The others are looked after all the same.
+				failed.add(carId);
+				report(error);
+			}
 			cars = (await lookAtFleet(model, now())).cars;
 			tellNews(cars);
 		}

@@ -1,5 +1,8 @@
 /** Units of the trade for what a fuel-system card holds, and those a person chose. The card keeps those of the core. */
 
+/** Under this those that a person chose are in the store. */
+export const unitsKey = "fuel system units";
+
 /** In one of these, how many of the core's unit; the first of each is the core's own. */
 export const unitSizes = {
 	/** The trade takes 1 lb/h for 10.5 cc/min, which is a density of 0.72 kg/L (common practice). */

@@ -13,19 +13,23 @@ interface Keeping {
 	readonly now: number;
 }
 
-/** Whether it is on the disk; `full`: the car can take no more. */
+/** Whether it is on the disk; `full`: the car can take no more; `notFlashed`: it is there, and that it is flashed is not. */
 export async function keepForCar(
 	model: Model,
 	car: Car,
 	{ calibration, flashed, lambda, now }: Keeping,
-): Promise<boolean | "full"> {
-	if (car.calibrations.length >= mostCalibrations) return "full";
+): Promise<boolean | "full" | "notFlashed"> {
+	const others = car.calibrations.filter(({ id }) => id !== calibration.id);
+	if (others.length >= mostCalibrations) return "full";
 	const { leanestLambda } = calibration;
 	const fuelSystem = lambda && leanestLambda !== undefined ? { fuelSystem: { ...car.fuelSystem, leanestLambda } } : {};
-	const calibrations = [...car.calibrations.filter(({ id }) => id !== calibration.id), calibration];
-	if (!(await model.saveCar({ ...car, ...fuelSystem, calibrations }))) return false;
+	// Where it is there already, from a try that broke off, only the rest is to be done.
+	const isThere = others.length < car.calibrations.length;
+	const saved = { ...car, ...fuelSystem, calibrations: [...others, calibration] };
+	if (!(isThere && !lambda) && !(await model.saveCar(saved))) return false;
 	if (!flashed) return true;
-	return model.append([flashEvent(model.newId(), calibration.id, model.state().events ?? [], now)]);
+	const flash = flashEvent(model.newId(), calibration.id, model.state().events ?? [], now);
+	return (await model.appendTo(car.id, [flash])) || "notFlashed";
 }
 
 /** The form of the first car, with the card in it. */

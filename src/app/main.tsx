@@ -8,7 +8,6 @@ import { createModel } from "./model";
 import { addressOf } from "./scripts";
 import { createToasts } from "./toasts";
 import { language, wordsReady } from "./words/language";
-import { shellWords } from "./words/shell";
 import { storageWords } from "./words/storage";
 import "./styles/base.css";
 import "./styles/controls.css";
@@ -53,16 +52,7 @@ setTimeout(async () => {
 	await watchBackups(model, keeper, now, report);
 	const { watchFleet } = await import("./fleetWatch");
 	await watchFleet(model, keeper, now, report);
+	if (model.state().settings.live) (await import("./liveWatch")).watchLive(keeper, report);
 });
 followLaunches(window);
-import("../pwa/update")
-	.then(({ browser, watchForUpdates }) =>
-		watchForUpdates(
-			{
-				onReady: () => toasts.show(shellWords().onThisPhone),
-				onWaiting: (apply) => toasts.show(shellWords().newVersion, { label: shellWords().restart, run: apply }, true),
-			},
-			browser(addressOf("serviceWorker")),
-		),
-	)
-	.catch(report);
+import("./updates").then(({ watchUpdates }) => watchUpdates(model, toasts, addressOf("serviceWorker"))).catch(report);

@@ -6,39 +6,15 @@ import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
 import type { Damage } from "../keeper/care";
 import type { Handed } from "../keeper/handOver";
-import type { AccountView, DraftStop, PlanAnswer, PlanAsk, Preview, TankNow } from "../keeper/view";
+import type { DraftStop, PlanAnswer, PlanAsk, Preview } from "../keeper/view";
 import type { ReportNote } from "../store/report";
 import type { BackupState } from "./backupState";
-import { type Failure, failureOf } from "./failure";
+import { failureOf } from "./failure";
 import type { Fleet } from "./fleet";
 import type { KeeperPort } from "./keeperPort";
 import { type LastSeen, nothingSeen } from "./lastSeen";
 import { firstSettings, readSettings, type Settings } from "./settings";
-
-export interface State {
-	/** `failed`: the store could not be read at all. */
-	readonly phase: "opening" | "ready" | "failed";
-	readonly cars: readonly Car[];
-	readonly settings: Settings;
-	/** The active car; null before the first is set up. */
-	readonly car: Car | null;
-	/** The tank, perhaps from before the log was read. */
-	readonly now: TankNow | null;
-	/** All events of the car, in order; null until they are read. */
-	readonly events: readonly LogEvent[] | null;
-	/** Null until the log is reckoned. */
-	readonly account: AccountView | null;
-	/** Share of a long replay that is done; null when none runs. */
-	readonly working: number | null;
-	/** Why the store can't be used. */
-	readonly failure: Failure | null;
-	/** What was found missing on this device. */
-	readonly damage: Damage | null;
-	/** How a car stands with its backups; null until looked at. */
-	readonly backup: BackupState | null;
-	/** All cars at a glance; null until looked at. */
-	readonly fleet: Fleet | null;
-}
+import type { State } from "./state";
 
 export type Model = ReturnType<typeof createModel>;
 
@@ -74,7 +50,8 @@ export function createModel(
 	async function refresh(): Promise<void> {
 		const [cars, raw] = await Promise.all([keeper.cars(), keeper.preference("settings")]);
 		const settings = readSettings(raw);
-		const car = cars.find(({ id }) => id === settings.activeCar) ?? cars[0] ?? null;
+		const named = (carId: string | null | undefined) => cars.find(({ id }) => id === carId);
+		const car = named(settings.activeCar) ?? named(state.car?.id) ?? cars[0] ?? null;
 		const same = car?.id === state.car?.id;
 		set({ cars, settings, car, ...(same ? {} : { now: null, events: null, account: null }) });
 		if (!car) {
@@ -92,6 +69,12 @@ export function createModel(
 		}
 		await refreshAccount(car.id);
 		set({ phase: "ready" });
+	}
+
+	/** The car on the screen is that of the next start, too, whatever cars come in. */
+	async function stayWithCar(): Promise<void> {
+		const { car, settings } = state;
+		if (car && car.id !== settings.activeCar) await saveSettings({ activeCar: car.id });
 	}
 
 	async function refreshAccount(carId: string): Promise<void> {
@@ -139,8 +122,15 @@ export function createModel(
 	async function saveSettings(change: Partial<Settings>): Promise<void> {
 		const settings = { ...state.settings, ...change };
 		lastSeen.forget();
+		const before = state.settings;
 		set({ settings });
-		await written(keeper.savePreference("settings", settings));
+		try {
+			await written(keeper.savePreference("settings", settings));
+		} catch (error) {
+			// What is not on the disk was not chosen.
+			if (state.settings === settings) set({ settings: before });
+			throw error;
+		}
 	}
 
 	/** A log that comes from elsewhere; its car is then the active one. */
@@ -212,6 +202,7 @@ export function createModel(
 				lastSeen.forget();
 				await keeper.removeCar(carId);
 				await refresh();
+				await stayWithCar();
 				return true;
 			}),
 		saveSettings: (change: Partial<Settings>) =>
@@ -228,7 +219,10 @@ export function createModel(
 		watch: (handed: Handed) =>
 			tried(async () => {
 				const result = await keeper.take(handed);
-				if (result.ok) await refresh();
+				if (result.ok) {
+					await refresh();
+					await stayWithCar();
+				}
 				return result;
 			}),
 		readReport: (text: string) => tried(() => keeper.readReport(text)),
@@ -256,6 +250,7 @@ export function createModel(
 		whyEvidence: keeper.whyEvidence,
 		contradiction: keeper.contradiction,
 		table: keeper.table,
+		live: keeper.live,
 		draft: (key: string) => tried(() => keeper.draft(key)),
 		saveDraft: (key: string, value: unknown) => tried(() => written(keeper.saveDraft(key, value))),
 		dropDraft: (key: string) => tried(() => keeper.dropDraft(key)),

@@ -1,5 +1,5 @@
 /** Whether something is amiss with the log itself; how it is told loads only then. */
-import type { State } from "./model";
+import type { State } from "./state";
 
 /** Phones that travel, and entries for later today, are no fault of the clock. */
 const toleratedMs = 36 * 3_600_000;

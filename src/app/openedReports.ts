@@ -6,7 +6,10 @@ import type { ReportRead } from "../keeper/reports";
 export type Source = { readonly name: string } & ({ readonly file: File } | { readonly text: string });
 
 /** `waiting`: not held against its entries yet. */
-export type Check = "waiting" | "confirmed" | "differs" | "otherModel" | "tooLong" | "plain";
+export type Check = "waiting" | "confirmed" | "differs" | "otherModel" | Unchecked | "plain";
+
+/** Why it can't be told what the entries come to: beyond all measure, the check broke off, or the file is no longer there. */
+export type Unchecked = "tooLong" | "failed" | "gone";
 
 export interface OpenedReport {
 	readonly source: Source;
@@ -32,9 +35,9 @@ function madeAt({ made }: ReportRead): number {
 	return made ? Date.parse(made.at) : 0;
 }
 
-/** With what its entries come to; null: that took too long. */
-export function checkedReport(opened: OpenedReport, found: Glance | null): OpenedReport {
-	if (!found) return { ...opened, check: "tooLong" };
+/** With what its entries come to. */
+export function checkedReport(opened: OpenedReport, found: Glance | Unchecked): OpenedReport {
+	if (typeof found === "string") return { ...opened, check: found };
 	const { made, glance } = opened.read;
 	const check = !made ? "plain" : agree(glance, found) ? "confirmed" : made.otherModel ? "otherModel" : "differs";
 	return { ...opened, glance: found, check };

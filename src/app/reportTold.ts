@@ -47,6 +47,8 @@ export interface Reported {
 	readonly tank: TankNow;
 	/** Null: nothing is odd; undefined: not known yet. */
 	readonly contradiction: Contradiction | null | undefined;
+	/** Whether something is odd could not be checked: it stays unknown. */
+	readonly unchecked: boolean;
 	/** Where the fuel comes from; null: not known (yet). */
 	readonly why: Why | null;
 	readonly unit: VolumeUnit;
@@ -107,7 +109,7 @@ function against({ estimate: { above, below }, calibration }: TankNow): ReportSe
 	];
 }
 
-function warningsIn({ tank, contradiction, unit }: Reported): ReportSection {
+function warningsIn({ tank, contradiction, unchecked, unit }: Reported): ReportSection {
 	const words = reportWords();
 	const { estimate, calibration, surprise } = tank;
 	const grave = contradiction?.grave ? contradiction : null;
@@ -121,7 +123,7 @@ function warningsIn({ tank, contradiction, unit }: Reported): ReportSection {
 		const told = [...disagreements(grave, unit), likeliest(grave, unit), untilSettled];
 		lines.push(`${words.contradictionTitle}. ${told.join(" ")}`);
 	}
-	if (contradiction === undefined) lines.push(words.weighing);
+	if (contradiction === undefined) lines.push(unchecked ? words.notWeighed : words.weighing);
 	return { title: words.warningsTitle, lines: lines.length > 0 ? lines : [words.noWarnings] };
 }
 

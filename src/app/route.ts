@@ -6,8 +6,8 @@ export type Route =
 	| { readonly screen: "report" | "reports" }
 	/** All of them, or the one that was told of. */
 	| { readonly screen: "cars"; readonly id: string | null }
-	/** Cards, and what phones hand to each other; the id is what a link holds, or nothing. */
-	| { readonly screen: "card" | "take" | "hand"; readonly id: string | null }
+	/** Cards, what phones hand to each other, and replication; the id is what a link holds, or nothing. */
+	| { readonly screen: "card" | "take" | "hand" | "live"; readonly id: string | null }
 	/** What is known of the pumps of a place; the id is its name. */
 	| { readonly screen: "place"; readonly id: string }
 	/** One entry of the log. */
@@ -21,7 +21,8 @@ export function parseRoute(hash: string): Route {
 	const [, screen, id] = hash.replace(/^#/, "").split("/").map(decode);
 	if ((screen === "entry" || screen === "correct" || screen === "place") && id) return { screen, id };
 	if (screen === "calibration" || screen === "measure" || screen === "doubt") return { screen, id: id || null };
-	if (screen === "card" || screen === "take" || screen === "hand") return { screen, id: id || null };
+	if (screen === "card" || screen === "take" || screen === "hand" || screen === "live")
+		return { screen, id: id || null };
 	if (screen === "plan" || screen === "places" || screen === "table" || screen === "costs") return { screen };
 	if (screen === "cars") return { screen, id: id || null };
 	if (screen === "report" || screen === "reports") return { screen };

@@ -10,6 +10,8 @@ export interface Settings {
 	readonly notify: boolean;
 	/** Uncertainties as typed last, by what measures. */
 	readonly instruments: Readonly<Record<string, string>>;
+	/** Whether a car is replicated: only then is there anything to load for it. */
+	readonly live?: boolean;
 }
 
 export type Theme = "auto" | "light" | "dark" | "sun";

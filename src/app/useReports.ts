@@ -1,12 +1,17 @@
 /** Many reports opened at once; nothing of them is kept unless the tuner says so. */
 import { useEffect, useRef, useState } from "preact/hooks";
+import { ok } from "../domain/result";
+import type { Glance } from "../keeper/glance";
+import { longestFileWords } from "../store/limits";
 import { inTurns } from "../store/turns";
 import { isoWithOffset, useApp } from "./app";
 import { noteOpened } from "./backupNotes";
-import { checkedReport, type OpenedReport, type Source, withReport } from "./openedReports";
+import { checkedReport, type OpenedReport, type Source, type Unchecked, withReport } from "./openedReports";
 import { textsIn } from "./pastedReports";
 import { readLogFile } from "./readLogFile";
 import { logErrorWords, refusalWords } from "./refusal";
+import { waitingFiles } from "./shared";
+import { openerWords } from "./words/opener";
 import { reportWords } from "./words/report";
 
 /** A shop’s cars; what is beyond was dropped here by accident. */
@@ -21,6 +26,7 @@ export interface Reports {
 	readonly opened: readonly OpenedReport[];
 	readonly notOpened: readonly NotOpened[];
 	openFiles(files: readonly File[]): Promise<void>;
+	openWaiting(): Promise<void>;
 	/** False: there is nothing in it. */
 	openText(text: string): boolean;
 	keep(report: OpenedReport): Promise<void>;
@@ -72,11 +78,36 @@ export function useReports(): Reports {
 		for (;;) {
 			const next = current.current.find(({ check }) => check === "waiting");
 			if (!next || !shown.current) return;
-			const text = await textOf(next.source);
-			const found = text === null ? null : await model.checkReport(text).catch(() => null);
-			const done = checkedReport(next, found);
+			const done = checkedReport(next, await found(next.source));
 			set(current.current.map((each) => (each.source === next.source ? { ...each, ...done, kept: each.kept } : each)));
 		}
+	}
+	async function found(source: Source): Promise<Glance | Unchecked> {
+		// It was read once: what can't be read now has changed or gone.
+		const text = "text" in source ? ok(source.text) : await readLogFile(source.file);
+		if (!text.ok) return "gone";
+		try {
+			return (await model.checkReport(text.value)) ?? "tooLong";
+		} catch {
+			return "failed";
+		}
+	}
+	/** What the app was opened with, as if it had been chosen here. */
+	async function openWaiting(): Promise<void> {
+		const words = reportWords();
+		const waiting = await waitingFiles().catch(() => []);
+		const sources: Source[] = [];
+		for (const { name, open: give } of waiting) {
+			try {
+				const file = await give();
+				if (file) sources.push({ name, file });
+				else refuse(name, openerWords().tooLong(longestFileWords));
+			} catch {
+				refuse(name, openerWords().unreadable);
+			}
+		}
+		if (waiting.length === 0) refuse(words.handed, words.noneHanded);
+		await open(sources);
 	}
 	async function keep(report: OpenedReport): Promise<void> {
 		const text = await textOf(report.source);
@@ -99,6 +130,7 @@ export function useReports(): Reports {
 		opened,
 		notOpened,
 		openFiles: (files) => inTurn(() => open(files.map((file) => ({ name: file.name, file })))),
+		openWaiting: () => inTurn(openWaiting),
 		openText(text) {
 			const texts = textsIn(text);
 			const sources = texts.map((each) => ({ name: reportWords().pasted(++pasted.current), text: each }));

@@ -42,7 +42,8 @@ export interface Taking {
 	forget(): Promise<void>;
 }
 
-export function useTaking(): Taking {
+/** `opening`: something is being opened, so what was left from before is not looked at. */
+export function useTaking(opening: boolean): Taking {
 	const { model } = useApp();
 	const [collected, setCollected] = useState<Collected | null>(null);
 	const [looked, setLooked] = useState<Looked | null>(null);
@@ -56,7 +57,7 @@ export function useTaking(): Taking {
 		inTurn(async () => {
 			current.current = readCollected(await model.draft(draftKey));
 			setCollected(current.current);
-			if (current.current && missingIn(current.current).length === 0) await lookAtCollected();
+			if (!opening && current.current && missingIn(current.current).length === 0) await lookAtCollected();
 		});
 	}, []);
 
@@ -103,9 +104,13 @@ export function useTaking(): Taking {
 		await model.saveDraft(draftKey, next.value);
 		return true;
 	}
-	async function readText(text: string): Promise<void> {
+	function beginAnew(): void {
+		setLooked(null);
 		setFault(null);
 		setNote(null);
+	}
+	async function readText(text: string): Promise<void> {
+		beginAnew();
 		if (
 			text
 				.replace(/^\ufeff/, "")
@@ -124,7 +129,7 @@ export function useTaking(): Taking {
 		if (current.current && missingIn(current.current).length === 0) await lookAtCollected();
 	}
 	async function readFile(file: Blob): Promise<void> {
-		setFault(null);
+		beginAnew();
 		if (file.type.startsWith("image/")) {
 			const found = await codeIn(file);
 			return "text" in found ? readText(found.text) : refuse(found.fault);
@@ -153,9 +158,7 @@ export function useTaking(): Taking {
 			}),
 		forget: () =>
 			inTurn(async () => {
-				setLooked(null);
-				setFault(null);
-				setNote(null);
+				beginAnew();
 				await drop();
 			}),
 	};

@@ -45,6 +45,9 @@ export interface Replayed {
 /** Particles kept in memory in all: enough to take back the last few entries without a full replay. */
 const rememberedParticles = 2 ** 18;
 
+/** More tank events than a look alone is worth: they are reckoned once they are kept. A log of ten years has some thousands. */
+export const mostReckoned = 3_000;
+
 /**
  * Brings the account of a log up to date. Starts from the latest of `from` that agrees with the log, so the result is that of
  * a full replay. `passed` hears of every new point and may wait, which lets other work in.

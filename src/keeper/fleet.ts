@@ -36,6 +36,24 @@ interface KeptDoubt extends Kept {
 	readonly about: string;
 }
 
+/** What a full disk would not take: the watch goes on without it, as long as the app runs. */
+const unkept = new WeakMap<Store, Map<string, KeptTank | KeptDoubt>>();
+
+async function keep(store: Store, key: string, kept: KeptTank | KeptDoubt): Promise<void> {
+	const held = unkept.get(store) ?? new Map<string, KeptTank | KeptDoubt>();
+	unkept.set(store, held);
+	try {
+		await store.saveCheckpoint(key, kept);
+		held.delete(key);
+	} catch {
+		held.set(key, kept);
+	}
+}
+
+async function keptUnder(store: Store, key: string): Promise<unknown> {
+	return unkept.get(store)?.get(key) ?? store.checkpoint(key);
+}
+
 const tankKey = (carId: string) => `${carId}/shown`;
 const doubtKey = (carId: string) => `${carId}/doubt`;
 
@@ -45,13 +63,13 @@ export async function fleetOf(store: Store, ways: Pick<Ways, "settingsOf">): Pro
 }
 
 async function fleetCar(store: Store, car: Car, { settingsOf }: Pick<Ways, "settingsOf">): Promise<FleetCar> {
-	const [count, tank] = await Promise.all([store.countEvents(car.id), store.checkpoint(tankKey(car.id))]);
+	const [count, tank] = await Promise.all([store.countEvents(car.id), keptUnder(store, tankKey(car.id))]);
 	const stands: Required<Kept> = { count, settings: settingsOf(car), model: modelVersion };
 	const kept = ifCurrent<KeptTank>(tank, stands);
 	const glance = glanceOf(car, kept?.now ?? null, false);
 	if (!kept) return { ...glance, current: false, checked: false };
 	if (!kept.now?.odd) return { ...glance, current: true, checked: false };
-	const doubt = ifCurrent<KeptDoubt>(await store.checkpoint(doubtKey(car.id)), stands);
+	const doubt = ifCurrent<KeptDoubt>(await keptUnder(store, doubtKey(car.id)), stands);
 	if (!doubt) return { ...glanceOf(car, null, false), current: false, checked: false };
 	const checked = (await store.draft(checkedKey(car.id))) === doubt.about;
 	return { ...glance, grave: doubt.grave, current: true, checked };
@@ -74,9 +92,9 @@ export async function caughtUp(store: Store, carId: string, ways: Ways): Promise
 	if (now?.odd) {
 		const found = await ways.contradictionOf(car, state);
 		const doubt: KeptDoubt = { ...stands, grave: found?.grave ?? false, about: aboutOf(found?.entries ?? []) };
-		await store.saveCheckpoint(doubtKey(carId), doubt);
+		await keep(store, doubtKey(carId), doubt);
 	}
-	await store.saveCheckpoint(tankKey(carId), { ...stands, now } satisfies KeptTank);
+	await keep(store, tankKey(carId), { ...stands, now } satisfies KeptTank);
 }
 
 export function glanceOf({ id, name }: Car, now: TankNow | null, grave: boolean): Glance {

@@ -1,6 +1,5 @@
 /** What another phone hands over: what it would change, and the taking of it. Loaded when it is first asked for. */
 import { type Estimate, estimateOf } from "../domain/estimator/estimate";
-import type { Account } from "../domain/estimator/replay";
 import { countingEvents, isTankEvent, type LogEvent } from "../domain/event";
 import { err, ok, type Result } from "../domain/result";
 import type { Calibration, Car } from "../domain/vehicle";
@@ -13,6 +12,8 @@ import { mergeCars, newcomers } from "../store/merge";
 import type { Decided } from "../store/settings";
 import type { Merged, Store } from "../store/store";
 import type { Log } from "../store/wire";
+import { mostReckoned } from "./accounts";
+import type { Ways } from "./fleet";
 
 /** A log file, or a part that came in codes. */
 export type Handed = { readonly text: string } | { readonly part: Part };
@@ -30,12 +31,14 @@ export interface Handing {
 	/** Entries that are new here, in order of replay; voids last. */
 	readonly added: readonly LogEvent[];
 	readonly known: number;
-	/** Entries that the other phone had written before these and that are not here either. */
+	/** Gaps: entries that the devices wrote before these and that are not here either, at least one a gap. */
 	readonly lacking: number;
 	readonly decided: readonly Decided[];
 	readonly calibrations: readonly Calibration[];
 	readonly before: Standing | null;
 	readonly after: Standing | null;
+	/** So many new entries that what they come to is reckoned only once they are kept. */
+	readonly tooLong: boolean;
 }
 
 export interface Standing {
@@ -45,11 +48,11 @@ export interface Standing {
 
 export type Taken = Merged & { readonly car: Car };
 
-/** What it would change, with the numbers that keeping it would show. `reckon` is the keeper's own. */
+/** What it would change, with the numbers that keeping it would show. `reckon` lets other work in. */
 export async function lookedAt(
 	store: Store,
 	handed: Handed,
-	reckon: (car: Car, events: readonly LogEvent[]) => Promise<Pick<Account, "belief" | "calibration">>,
+	reckon: Ways["reckon"],
 ): Promise<Result<Handing, HandedFault>> {
 	const read = await joinable(store, handed);
 	if (!read.ok) return read;
@@ -61,9 +64,10 @@ export async function lookedAt(
 		const before = new Set(own?.calibrations.map(({ id }) => id));
 		const union = [...events, ...added];
 		const ids = new Set(union.map(({ id }) => id));
+		const tooLong = added.filter(isTankEvent).length > mostReckoned;
 		const standing = async (car: Car, events: readonly LogEvent[]): Promise<Standing | null> => {
 			if (!countingEvents(events).some(isTankEvent)) return null;
-			const { belief, calibration } = await reckon(car, events);
+			const { belief, calibration } = (await reckon(car, events)).checkpoint.account;
 			return { estimate: estimateOf(belief, calibration?.window ?? null), calibration };
 		};
 		return ok({
@@ -71,11 +75,12 @@ export async function lookedAt(
 			carIsNew: !own,
 			added: added.sort((a, b) => Date.parse(a.at) - Date.parse(b.at) || (a.id < b.id ? -1 : 1)),
 			known: log.events.length - added.length,
-			lacking: holesIn(added, ids).length,
+			lacking: holesIn(union, ids).length,
 			decided,
 			calibrations: car.calibrations.filter(({ id }) => !before.has(id)),
-			before: own && (await standing(own, events)),
-			after: await standing(car, union),
+			before: own && !tooLong ? await standing(own, events) : null,
+			after: tooLong ? null : await standing(car, union),
+			tooLong,
 		});
 	} catch (error) {
 		return refused(error);

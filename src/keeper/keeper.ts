@@ -5,6 +5,8 @@ import { modelVersion } from "../domain/modelVersion";
 import type { MixGrid } from "../domain/plan/mixTable";
 import { ok, type Result } from "../domain/result";
 import type { Car } from "../domain/vehicle";
+import type { Desk } from "../live/desk";
+import type { LiveAsk } from "../live/state";
 import { copyingTo } from "../store/copying";
 import type { Heads } from "../store/head";
 import type { LogError } from "../store/logError";
@@ -42,6 +44,7 @@ interface Open {
 export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 	let open: Open | null = null;
 	let remembered: Heads = {};
+	let desk: Promise<Desk> | null = null;
 	// Two replays at once would only be slower.
 	const inTurn = inTurns();
 
@@ -188,13 +191,11 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 			return ok({ ...merged, car: log.value.car });
 		},
 		/** What a log file, or a part of a log from another phone, would change. */
-		lookAt: (handed: Handed) =>
-			inTurn(async () =>
-				(await handOver()).lookedAt(store, handed, async (car, events) => {
-					const log = preparedLog(car, events);
-					return (await replayed(log, await storedPoint(store, log))).checkpoint.account;
-				}),
-			),
+		async lookAt(handed: Handed) {
+			// The car on the screen comes first, and may be filled meanwhile.
+			await inTurn(async () => {});
+			return (await handOver()).lookedAt(store, handed, aside(false).reckon);
+		},
 		/** The union with it. */
 		take: (handed: Handed) => inTurn(async () => (await handOver()).takenIn(store, handed)),
 		/** What every log must come to, for the page to remember. */
@@ -215,6 +216,15 @@ export function keeperOf(store: Store, copying = copyingTo(async () => null)) {
 				open = null;
 				return (await import("./care")).broughtBack(store, copying, remembered);
 			}),
+		/** Replication through a server of the users' own. */
+		async live(ask: LiveAsk) {
+			desk ??= import("../live/desk").then(({ openDesk }) => openDesk(store));
+			// What could not be opened is tried again with the next question.
+			desk.catch(() => {
+				desk = null;
+			});
+			return (await desk).answer(ask);
+		},
 		draft: (key: string) => store.draft(key),
 		saveDraft: (key: string, value: unknown) => store.saveDraft(key, value),
 		dropDraft: (key: string) => store.dropDraft(key),

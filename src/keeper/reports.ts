@@ -5,6 +5,7 @@ import { ok, type Result } from "../domain/result";
 import type { LogError } from "../store/logError";
 import { parseReport, type Report } from "../store/report";
 import type { Store } from "../store/store";
+import { mostReckoned } from "./accounts";
 import type { Ways } from "./fleet";
 import { glanceOf } from "./fleet";
 import type { Glance } from "./glance";
@@ -37,15 +38,12 @@ export async function checkReport(text: string, ways: Ways): Promise<Glance | nu
 	const report = parseReport(text);
 	if (!report.ok) return null;
 	const { car, events } = report.value.log;
-	// A log of ten years has some thousands: what is far beyond is reckoned only once it is kept.
 	if (countingEvents(events).filter(isTankEvent).length > mostReckoned) return null;
 	const state = await ways.reckon(car, events);
 	const now = ways.nowOf(car, state);
 	const found = now?.odd ? await ways.contradictionOf(car, state) : null;
 	return glanceOf(car, now, found?.grave ?? false);
 }
-
-const mostReckoned = 3_000;
 
 function saidBy({ log: { car }, note }: Report): Glance {
 	const bare = glanceOf(car, null, false);

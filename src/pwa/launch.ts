@@ -1,17 +1,18 @@
+/** A file that the app was opened with. */
+export type Launched = Pick<FileSystemFileHandle, "name" | "getFile">;
+
 interface LaunchQueue {
-	setConsumer(
-		consumer: (launch: { targetURL?: string; files?: readonly Pick<FileSystemFileHandle, "getFile">[] }) => void,
-	): void;
+	setConsumer(consumer: (launch: { targetURL?: string; files?: readonly Launched[] }) => void): void;
 }
 
-/** A file that the app was opened with, until a screen takes it. */
-let launched: Pick<FileSystemFileHandle, "getFile"> | null = null;
+/** Until a screen takes them. */
+let launched: readonly Launched[] = [];
 
-/** Gives it once. */
-export function takeLaunched(): Pick<FileSystemFileHandle, "getFile"> | null {
-	const file = launched;
-	launched = null;
-	return file;
+/** Gives them once. */
+export function takeLaunched(): readonly Launched[] {
+	const files = launched;
+	launched = [];
+	return files;
 }
 
 /**
@@ -23,10 +24,11 @@ export function followLaunches(window: Window & { launchQueue?: LaunchQueue }): 
 	window.navigator.serviceWorker?.addEventListener("message", ({ data }) => {
 		if (data?.type === "GO") window.location.hash = data.hash;
 	});
-	window.launchQueue?.setConsumer(({ targetURL, files }) => {
-		launched = files?.[0] ?? launched;
-		// Another address each time, or a second file would not be noticed.
-		const hash = files?.length ? `#/take/file${Date.now()}` : targetURL ? new URL(targetURL).hash : "";
+	window.launchQueue?.setConsumer(({ targetURL, files = [] }) => {
+		if (files.length > 0) launched = files;
+		// Many at once are reports. Another address each time, or a second file would not be noticed.
+		const file = files.length > 0 && `#/${files.length > 1 ? "reports" : "take"}/file${Date.now()}`;
+		const hash = file || (targetURL ? new URL(targetURL).hash : "");
 		if (hash) window.location.hash = hash;
 	});
 }

@@ -13,6 +13,8 @@ export interface Surroundings {
 	openWorkbox(): Promise<Pick<Workbox, "addEventListener" | "register" | "update" | "messageSkipWaiting">>;
 	controlled(): boolean;
 	online(): boolean;
+	/** Something is typed that a reload would lose. */
+	unsaved(): boolean;
 	reload(): void;
 }
 
@@ -20,8 +22,16 @@ const hourMs = 3_600_000;
 /** Installed iOS apps may never hear that the new version has taken over (WebKit bug 199110). */
 const takeOverMs = 2_000;
 
+/** What a reload would lose. */
+interface Typed {
+	/** In forms that no draft keeps. */
+	isAnythingUnsaved(): boolean;
+	/** Resolves once what is being written is on the disk. */
+	written(): Promise<void>;
+}
+
 /** The browser itself; `script` is the address of the service worker. */
-export function browser(script: string): Surroundings {
+export function browser(script: string, { isAnythingUnsaved, written }: Typed): Surroundings {
 	return {
 		supported: import.meta.env.PROD && "serviceWorker" in navigator,
 		async openWorkbox() {
@@ -30,7 +40,8 @@ export function browser(script: string): Surroundings {
 		},
 		controlled: () => navigator.serviceWorker.controller !== null,
 		online: () => navigator.onLine,
-		reload: () => location.reload(),
+		unsaved: isAnythingUnsaved,
+		reload: () => void written().then(() => location.reload()),
 	};
 }
 
@@ -101,6 +112,8 @@ function reloadWhenChunksAreGone(env: Surroundings): void {
 	const key = "heeltap-reloaded";
 	window.addEventListener("vite:preloadError", () => {
 		// Built code is named after its content, so its address tells builds apart.
+		// Nobody was asked: what is typed stays, and the screen that is missing says what to do.
+		if (env.unsaved()) return;
 		if (!env.online() || sessionStorage.getItem(key) === import.meta.url) return;
 		sessionStorage.setItem(key, import.meta.url);
 		env.reload();

@@ -6,12 +6,12 @@ import { err, ok, type Result } from "../domain/result";
 import { checksum, fourBytes, MangledError } from "./bytes";
 
 /** By the name that it has in a link. */
-export type Kind = "card" | "take" | "hand";
+export type Kind = "card" | "take" | "hand" | "live";
 
 /** `foreign`: nothing of ours; `mangled`: ours, and damaged; `newer`: of a later version of the app. */
 export type Unreadable = "foreign" | "mangled" | "newer";
 
-const numberOf: Readonly<Record<Kind, number>> = { card: 1, take: 2, hand: 3 };
+const numberOf: Readonly<Record<Kind, number>> = { card: 1, take: 2, hand: 3, live: 4 };
 const formatVersion = 1;
 const sumLength = 4;
 

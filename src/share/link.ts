@@ -16,7 +16,7 @@ export interface Found {
 
 /** All that is ours in a text, in order: of a QR code, a message, a file. */
 export function foundIn(text: string): Found[] {
-	return [...text.matchAll(/#\/(card|take|hand)\/([\w-]+)/g)].map(([, kind, payload]) => ({
+	return [...text.matchAll(/#\/(card|take|hand|live)\/([\w-]+)/g)].map(([, kind, payload]) => ({
 		kind: kind as Kind,
 		payload,
 	}));

@@ -6,7 +6,7 @@ import { mostEvents } from "../store/limits";
 import { settingsIn } from "../store/settings";
 import { carSchema, eventSchema, type Log } from "../store/wire";
 import { readable, type Unreadable } from "./frame";
-import { type Holdings, knowsCalibration, lackingIn } from "./holdings";
+import { type Holdings, holdingsOf, knowsCalibration, lackingIn, settingsDigest } from "./holdings";
 import { packed, unpacked } from "./pack";
 
 export interface Part {
@@ -31,7 +31,9 @@ export function partOf(car: Car, events: readonly LogEvent[], wanted: Wanted): P
 	const named = first === undefined ? {} : { first };
 	if (wanted.what === "all") return { car, ...named, events, whole: true };
 	const lacking = wanted.what === "lacking";
-	const chosen = lacking ? lackingIn(events, wanted.holdings) : withTargets(events, chosenOf(events, wanted));
+	const chosen = lacking
+		? lackingIn(events, wanted.holdings)
+		: withTargets(events, withFollowing(events, chosenOf(events, wanted)));
 	const flashed = new Set(chosen.flatMap((event) => (event.kind === "calibration" ? [event.calibration] : [])));
 	const calibrations = car.calibrations.filter(({ id }) =>
 		lacking ? !knowsCalibration(wanted.holdings, id) : flashed.has(id),
@@ -70,6 +72,21 @@ function chosenOf(events: readonly LogEvent[], wanted: Wanted): LogEvent[] {
 	return events.filter(({ at }) => Date.parse(at) >= began);
 }
 
+/** With what their devices wrote after them: a correction takes back by one event and puts right by another, of an earlier time. */
+function withFollowing(events: readonly LogEvent[], chosen: readonly LogEvent[]): LogEvent[] {
+	const following = new Map<string, LogEvent[]>();
+	for (const event of events)
+		if (event.after !== undefined) following.set(event.after, [...(following.get(event.after) ?? []), event]);
+	const taken = new Set<LogEvent>();
+	for (const left = [...chosen]; left.length > 0; ) {
+		const event = left.pop();
+		if (!event || taken.has(event)) continue;
+		taken.add(event);
+		left.push(...(following.get(event.id) ?? []));
+	}
+	return [...taken];
+}
+
 /** With what they take back: the other phone may not have it yet. */
 function withTargets(events: readonly LogEvent[], chosen: readonly LogEvent[]): LogEvent[] {
 	const byId = new Map(events.map((event) => [event.id, event]));
@@ -82,6 +99,21 @@ function withTargets(events: readonly LogEvent[], chosen: readonly LogEvent[]): 
 	};
 	for (const event of chosen) visit(event);
 	return events.filter(({ id }) => taken.has(id));
+}
+
+/** What the other phone has once it has taken the part; `before`: what it was known to have. */
+export function holdingsAfter(car: Car, events: readonly LogEvent[], part: Part, before: Holdings | null): Holdings {
+	if (part.whole) return holdingsOf(car, events);
+	const lacked = new Set((before ? lackingIn(events, before) : events).map(({ id }) => id));
+	for (const { id } of part.events) lacked.delete(id);
+	const given = new Set(part.car.calibrations.map(({ id }) => id));
+	const calibrations = car.calibrations.filter(({ id }) => given.has(id) || (before && knowsCalibration(before, id)));
+	const after = holdingsOf(
+		{ ...part.car, calibrations },
+		events.filter(({ id }) => !lacked.has(id)),
+	);
+	const knew = before?.settings === settingsDigest(car);
+	return knew ? { ...after, settings: before.settings } : after;
 }
 
 export function packedPart({ car: { id, calibrations, ...settings }, first, events, whole }: Part): Uint8Array {

@@ -15,6 +15,9 @@ export interface Decided {
 	readonly took: "own" | "other";
 }
 
+/** The last instant that a log may name. */
+const latest = Date.parse("2200-12-31T23:59:59Z");
+
 const notSettings = new Set(["id", "calibrations", "changed"]);
 
 function fieldsOf(...cars: readonly Car[]): string[] {
@@ -40,7 +43,7 @@ export function withChanges(before: Car, car: Car, at: string): Car {
 	if (differing.length === 0) return car;
 	const times = differing.map((field) => {
 		const last = Date.parse(changeOf(before, field));
-		return [field, last >= Date.parse(at) ? new Date(last + 1000).toISOString() : at] as const;
+		return [field, last >= Date.parse(at) ? new Date(Math.min(last + 1000, latest)).toISOString() : at] as const;
 	});
 	return { ...car, changed: { ...before.changed, ...car.changed, ...Object.fromEntries(times) } };
 }

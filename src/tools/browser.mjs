@@ -1,4 +1,4 @@
-// Finds the browsers of the end-to-end tests. Run as a command with their names it installs them where it may (Debian,
+// Finds the browsers and the server of the end-to-end tests. Run as a command with their names it installs them where it may (Debian,
 // as root) or says what to install: the tests are never skipped.
 import { spawnSync } from "node:child_process";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
@@ -35,6 +35,17 @@ export function findWebKit() {
 	const xvfb = findProgram(undefined, ["Xvfb"]);
 	const browser = miniBrowsers().find((path) => existsSync(path));
 	return driver && xvfb && browser ? { driver, xvfb, browser } : null;
+}
+
+/** Path of the nats-server to use; null when there is none. NATS_SERVER_PATH overrides the search. */
+export function findNatsServer() {
+	// Debian's is where only root looks.
+	return findProgram(
+		process.env.NATS_SERVER_PATH,
+		["nats-server"],
+		"/usr/sbin/nats-server",
+		"/usr/local/sbin/nats-server",
+	);
 }
 
 /** Where distributions put MiniBrowser, in a folder by WebKitGTK's version of its interface. */
@@ -78,12 +89,17 @@ const browsers = {
 		packages: ["webkit2gtk-driver", "xvfb"],
 		need: "WebKitGTK: on Linux install WebKitWebDriver with MiniBrowser (webkit2gtk-driver) and Xvfb (xvfb).",
 	},
+	nats: {
+		find: findNatsServer,
+		packages: ["nats-server"],
+		need: "a nats-server, 2.9 or later: install nats-server, or set NATS_SERVER_PATH to one.",
+	},
 };
 
 function ensure(/** @type {string[]} */ names) {
 	const missing = names.filter((name) => !browsers[name].find());
 	const debian = existsSync("/etc/os-release") && /^ID=debian$/m.test(readFileSync("/etc/os-release", "utf8"));
-	const named = process.env.CHROMIUM_PATH || process.env.FIREFOX_PATH;
+	const named = process.env.CHROMIUM_PATH || process.env.FIREFOX_PATH || process.env.NATS_SERVER_PATH;
 	if (missing.length > 0 && debian && process.getuid?.() === 0 && !named) {
 		const packages = missing.flatMap((name) => browsers[name].packages);
 		console.error(`Installing ${packages.join(" ")} for the tests (apt-get) …`);

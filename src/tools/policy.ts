@@ -1,6 +1,18 @@
 import type { Plugin } from "vite";
 
 /**
+ * Servers beside the app's own host to which this build may replicate, from HEELTAP_LIVE: `wss://cars.example`, more of them
+ * with spaces between. Each is a door through which code that got in could carry the log out, so none is open by itself.
+ */
+export function liveServers(named = process.env.HEELTAP_LIVE ?? ""): string[] {
+	const servers = named.split(/\s+/).filter((server) => server !== "");
+	for (const server of servers)
+		if (!/^wss:\/\/[a-z\d-]+(\.[a-z\d-]+)*(:\d{1,5})?$/.test(server))
+			throw new Error(`HEELTAP_LIVE must name servers like wss://cars.example, got ${JSON.stringify(server)}`);
+	return servers;
+}
+
+/**
  * All that the app's own host may serve to it, and nothing else (W3C CSP Level 3; OWASP Content Security Policy Cheat
  * Sheet). Everything is forbidden first: fonts, frames, media, plug-ins, and what later browsers may add.
  */
@@ -12,8 +24,8 @@ const policy = [
 	"manifest-src 'self'",
 	// The workers, the service worker among them.
 	"worker-src 'self'",
-	// The service worker fetches the app to store it.
-	"connect-src 'self'",
+	// The service worker fetches the app to store it; replication that is passed on by the app's own host is 'self', too.
+	["connect-src 'self'", ...liveServers()].join(" "),
 	// These three do not follow default-src.
 	"base-uri 'none'",
 	"form-action 'none'",

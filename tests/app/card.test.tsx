@@ -1,5 +1,7 @@
-import { screen, waitFor, within } from "@testing-library/preact";
+import { fireEvent, screen, waitFor, within } from "@testing-library/preact";
 import { expect, test } from "vitest";
+import { emptyCard, readCardFields } from "../../src/app/cardForm";
+import type { KeeperPort } from "../../src/app/keeperPort";
 import { type Card, calibrationOf, packedCard, readCard } from "../../src/share/card";
 import { framed } from "../../src/share/frame";
 import { foundIn } from "../../src/share/link";
@@ -161,4 +163,49 @@ test.each(refused)("a card that is %s gets a sentence, and nothing can be kept",
 	expect((await screen.findByRole("alert")).textContent).toMatch(sentence);
 	expect(screen.queryByRole("button", { name: /^Keep/ })).toBeNull();
 	expect(await app.store.cars()).toEqual([aCar()]);
+});
+
+test.each(["2201-01-01", "12026-06-01"])("a day that no reader takes (%s) is refused beside its field", async (day) => {
+	const app = await renderApp({ now, at: "#/card" });
+	await app.user.type(await screen.findByRole("textbox", { name: "Made for, % ethanol" }), "30");
+	const until = screen.getByLabelText("May be taken until");
+	expect(until.getAttribute("max")).toBe("2200-12-31");
+	fireEvent.change(until, { target: { value: day } });
+	await app.user.click(button("Make the card"));
+	await screen.findByText(/^A card can be taken until Dec 31, 2200 at the latest/);
+	expect(screen.queryByRole("img", { name: /^QR code/ })).toBeNull();
+});
+
+test("a card that the reader itself refuses is none", () => {
+	const calibration = { ...emptyCard.calibration, name: "Stage\u20662", madeFor: "30", from: "26", to: "33" };
+	const read = readCardFields({ ...emptyCard, calibration, notes: "right\u202eleft" }, "2026-06-10");
+	expect(read).toEqual({ ok: false, error: { card: expect.stringMatching(/^No app could read this card/) } });
+});
+
+test("what was typed comes back after “Begin with” was tapped by mistake", async () => {
+	const app = await renderApp({ now, logs, at: "#/card" });
+	await app.user.type(await screen.findByRole("textbox", { name: "Notes for the driver" }), "Half");
+	await app.user.click(screen.getByRole("radio", { name: "An empty card" }));
+	await waitFor(() => expect(field("Notes for the driver")).toHaveProperty("value", ""));
+	await app.user.click(button("Undo"));
+	await screen.findByDisplayValue("Half");
+});
+
+test("a card whose flash could not be written keeps its question until both are there", async () => {
+	let full = true;
+	const wrap = (keeper: KeeperPort): KeeperPort => ({
+		...keeper,
+		append: (...args) =>
+			full ? Promise.reject(new DOMException("full", "QuotaExceededError")) : keeper.append(...args),
+	});
+	const app = await renderApp({ now, logs, at: linkOf(card), wrap });
+	await app.user.click(await screen.findByRole("checkbox", { name: /^It is flashed now/ }));
+	await app.user.click(button("Keep"));
+	await screen.findByText(/^The card is kept, but not yet that it is flashed/);
+	expect(location.hash).toBe(linkOf(card));
+	full = false;
+	await app.user.click(button("Keep"));
+	await waitFor(() => expect(location.hash).toBe("#/car"));
+	expect((await app.events()).at(-1)).toMatchObject({ kind: "calibration", calibration: calibrationOf(card).id });
+	expect((await app.store.cars())[0].calibrations).toHaveLength(2);
 });

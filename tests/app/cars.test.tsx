@@ -1,6 +1,7 @@
 import { screen, waitFor, within } from "@testing-library/preact";
 import { expect, test } from "vitest";
 import { watchFleet } from "../../src/app/fleetWatch";
+import type { KeeperPort } from "../../src/app/keeperPort";
 import { keeperOf } from "../../src/keeper/keeper";
 import { measuredCar } from "../helpers/reports";
 import { openDoubt, wrongStart } from "./doubtScreen";
@@ -91,4 +92,25 @@ test("“I checked” takes a contradiction off badge and list, and leaves it on
 	expect(phone.model.state().fleet?.over).toEqual([]);
 	screen.getByRole("heading", { name: "What may be behind it" });
 	expect(await phone.store.countEvents("car")).toBe(2);
+});
+
+test("Back does not open the car of a warning again", async () => {
+	const phone = await watched(await renderApp({ at: "#/log", logs: [inside, rich], now }));
+	const before = history.length;
+	// The page is sent there: src/pwa/launch.ts.
+	location.hash = "#/cars/b";
+	await waitFor(() => expect(location.hash).toBe("#/tank"));
+	expect(history.length).toBe(before + 1);
+	history.back();
+	await waitFor(() => expect(location.hash).toBe("#/log"));
+	expect(phone.model.state().car?.id).toBe("b");
+});
+
+test("where the choice of a car can't be written, no other car's tank is shown for it", async () => {
+	const full = new DOMException("full", "QuotaExceededError");
+	const wrap = (keeper: KeeperPort): KeeperPort => ({ ...keeper, savePreference: () => Promise.reject(full) });
+	const phone = await watched(await renderApp({ at: "#/cars", logs: [inside, rich], now, wrap }));
+	await phone.user.click(await screen.findByRole("button", { name: "Rich" }));
+	await screen.findByRole("alert");
+	expect(location.hash).toBe("#/cars");
 });

@@ -101,3 +101,24 @@ test("What was half typed and could not be written is tried again by itself, and
 	await app.restart();
 	await waitFor(() => expect(button(/^Gasoline E10/).getAttribute("aria-pressed")).toBe("true"));
 });
+
+test("A choice that could not be written is not taken for chosen, though another car would come with it", async () => {
+	let broken = false;
+	const wrap = (keeper: KeeperPort): KeeperPort => ({
+		...keeper,
+		async savePreference(key, value) {
+			if (broken) throw new StorageLostError("full");
+			return keeper.savePreference(key, value);
+		},
+	});
+	const other = { car: aCar({ id: "other", name: "The red one" }), events: [aStart({ id: "s2" })] };
+	const app = await renderApp({ at: "#/cars", logs: [{ car: aCar(), events: life }, other], wrap });
+	await app.model.saveSettings({ activeCar: "car" });
+	broken = true;
+	await app.model.saveSettings({ activeCar: "other" });
+	expect(app.model.state().settings.activeCar).toBe("car");
+	await screen.findByText(/no room left, so nothing was saved/);
+	broken = false;
+	await app.model.saveSettings({ theme: "dark" });
+	expect(app.model.state().car?.id).toBe("car");
+});

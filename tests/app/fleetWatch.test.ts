@@ -1,4 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { needOf } from "../../src/app/attention";
+import type { Fleet } from "../../src/app/fleet";
 import { watchFleet } from "../../src/app/fleetWatch";
 import { firstSettings } from "../../src/app/settings";
 import type { FleetCar } from "../../src/keeper/glance";
@@ -32,18 +34,24 @@ function aRow(carId: string, above: number, fields: Partial<FleetCar> = {}): Fle
 }
 
 /** A phone that shows the car "a"; `change`: entries come in. */
-async function watching(first: readonly FleetCar[], notify = true) {
+async function watching(first: readonly FleetCar[], { notify = true, broken = [] as string[] } = {}) {
 	let cars = first;
 	let change = (_carId: string | null): void => {};
 	const caughtUp: string[] = [];
 	const seen: string[][] = [];
+	const reported: unknown[] = [];
+	let failed: string[] = [];
 	const model = {
 		state: () => ({ car: { id: "a" }, settings: { ...firstSettings, notify } }) as never,
 		allCars: async () => [...cars],
-		fleetSeen: ({ over }: { readonly over: readonly string[] }) => void seen.push([...over]),
+		fleetSeen({ over, cars }: Fleet) {
+			seen.push([...over]);
+			failed = cars.filter((car) => needOf(car, now) === "failed").map(({ carId }) => carId);
+		},
 	};
 	const keeper = {
 		catchUp: async (carId: string) => {
+			if (broken.includes(carId)) throw new Error(`${carId} can't be reckoned`);
 			caughtUp.push(carId);
 			cars = cars.map((car) => (car.carId === carId ? { ...car, current: true } : car));
 		},
@@ -56,11 +64,13 @@ async function watching(first: readonly FleetCar[], notify = true) {
 		model,
 		keeper,
 		() => now,
-		(error) => expect.unreachable(String(error)),
+		(error) => (broken.length > 0 ? reported.push(error) : expect.unreachable(String(error))),
 	);
 	return {
 		seen,
 		caughtUp,
+		reported,
+		failed: () => failed,
 		async come(next: readonly FleetCar[]) {
 			cars = next;
 			change(null);
@@ -117,9 +127,24 @@ test("who looks at the car itself is told by the screen alone; who looks elsewhe
 });
 
 test("nothing is told to those who did not ask for it, nor of a car that is new here", async () => {
-	const silent = await watching([aRow("a", 0), aRow("b", 0)], false);
+	const silent = await watching([aRow("a", 0), aRow("b", 0)], { notify: false });
 	await silent.come([aRow("a", 0), aRow("b", 0.9)]);
 	const phone = await watching([aRow("a", 0)]);
 	await phone.come([aRow("a", 0), aRow("b", 0.9)]);
 	expect(showNotification).not.toHaveBeenCalled();
+});
+
+test("a car that can't be reckoned is said to be so, and the others are looked after all the same", async () => {
+	const broken = ["b"];
+	const phone = await watching([aRow("a", 0), aRow("b", 0, { current: false }), aRow("c", 0.9, { current: false })], {
+		broken,
+	});
+	expect(phone.caughtUp).toEqual(["c"]);
+	expect(phone.seen.at(-1)).toEqual(["c"]);
+	expect(phone.failed()).toEqual(["b"]);
+	expect(phone.reported).toEqual([new Error("b can't be reckoned")]);
+	broken.splice(0, 1, "none");
+	await phone.come([aRow("a", 0), aRow("b", 0.9, { current: false }), aRow("c", 0.9)]);
+	expect(phone.failed()).toEqual([]);
+	expect(phone.seen.at(-1)).toEqual(["b", "c"]);
 });

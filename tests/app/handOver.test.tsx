@@ -144,26 +144,52 @@ test("what is missing in between is said", async () => {
 		instant: Date.parse("2026-06-08T15:00:00+02:00"),
 	});
 	await renderApp({ now, logs: [mine], at: hashOf(linksOf(app, packedPart(part), codeBytes)[0]) });
-	await screen.findByText(/^The other phone had written 1 entry before these that are missing here/);
+	await screen.findByText(/^At least 1 entry written before these is missing here/);
+});
+
+test("what the other phone was handed is all that it is taken to have", async () => {
+	const phone = await renderApp({ now, logs: [theirs], at: "#/hand" });
+	await screen.findByText("1 entry in one code.");
+	await phone.user.click(button("The other phone has it"));
+	await waitFor(() => expect(shownIds()).toEqual(["f1", "start"]));
+	await phone.user.click(button("The other phone has it"));
+	await screen.findByText("Nothing: the other phone has all there is.");
+});
+
+test("the code of the other phone may be of any car that is on this one", async () => {
+	const other = { car: aCar({ id: "another", name: "The red one" }), events: [aStart({ id: "s2" })] };
+	const code = framed("hand", packedHoldings(holdingsOf(other.car, [])));
+	const phone = await renderApp({ now, logs: [mine, other], at: `#/hand/${code}` });
+	await phone.model.saveSettings({ activeCar: "car" });
+	await waitFor(() => expect(shownIds()).toEqual(["s2"]));
+	expect(phone.model.state().car?.id).toBe("another");
+});
+
+test("what is opened now is shown, not what was left from before", async () => {
+	const phone = await renderApp({ now, logs: [mine], at: hashOf(linksFor("lastStop")[0]) });
+	await screen.findByText("1 entry of “The grey one”, all new.");
+	location.hash = "#/log";
+	await screen.findByText("Ethanol content over time");
+	location.hash = `#/take/${framed("take", new Uint8Array(40)).slice(0, -2)}AA`;
+	await screen.findByText(/^This is damaged/);
+	expect(screen.queryByRole("button", { name: "Keep" })).toBeNull();
+	location.hash = "#/take";
+	await waitFor(() => expect(location.hash).toBe("#/take"));
+	expect(await phone.store.countEvents("car")).toBe(2);
 });
 
 test("the screen hands over the last stop, and what is newer once the other has it", async () => {
 	const phone = await renderApp({ now, logs: [theirs], at: "#/hand" });
 	await screen.findByText("1 entry in one code.");
-	expect(handed()).toEqual(["f2"]);
+	expect(shownIds()).toEqual(["f2"]);
 	await phone.user.click(screen.getByRole("radio", { name: /^Everything/ }));
-	await waitFor(() => expect(handed()).toEqual(["f1", "f2", "start"]));
+	await waitFor(() => expect(shownIds()).toEqual(["f1", "f2", "start"]));
 	await phone.user.click(button("The other phone has it"));
 	await screen.findByRole("radio", { name: /^Since the last time/ });
 	await phone.user.click(screen.getByRole("radio", { name: /^Since the last time/ }));
 	await screen.findByText("Nothing: the other phone has all there is.");
 	await phone.store.append("car", [aTankReading({ id: "new", at: "2026-06-09T12:00:00Z" })]);
-	await waitFor(() => expect(handed()).toEqual(["new"]));
-
-	function handed(): string[] {
-		const text = document.querySelector(".linktext")?.textContent ?? "";
-		return idsIn(text);
-	}
+	await waitFor(() => expect(shownIds()).toEqual(["new"]));
 });
 
 test("the code of the other phone says exactly what it lacks; of another car it is refused", async () => {
@@ -171,10 +197,12 @@ test("the code of the other phone says exactly what it lacks; of another car it 
 	await renderApp({ now, logs: [theirs], at: code() });
 	await screen.findByText("1 entry in one code.");
 	expect(screen.getByRole("radio", { name: /^What the other phone lacks/ })).toHaveProperty("checked", true);
-	expect(idsIn(document.querySelector(".linktext")?.textContent ?? "")).toEqual(["f2"]);
+	expect(shownIds()).toEqual(["f2"]);
 	location.hash = code(aCar({ id: "another" }));
 	await screen.findByText(/^The other phone’s code is of a car that is not on this one/);
 });
+
+const shownIds = () => idsIn(document.querySelector(".linktext")?.textContent ?? "");
 
 /** The ids of the entries in a link. */
 function idsIn(link: string): string[] {
@@ -184,3 +212,18 @@ function idsIn(link: string): string[] {
 	const part = body?.ok ? readPart(body.value) : null;
 	return part?.ok ? part.value.events.map(({ id }) => id).sort() : [];
 }
+
+test.each([
+	["large", "The file is over 12 MB, which no log and no card is: choose another one. Nothing was changed."],
+	["full", "The phone had no room to put by what was shared: make some, then share it again. Nothing was changed."],
+])("what could not be put by for the app (%s) is told", async (why, sentence) => {
+	await renderApp({ now, logs: [mine], at: `#/take/file7-${why}` });
+	await screen.findByText(sentence);
+});
+
+test("“Back to the tank” leads there", async () => {
+	const phone = await renderApp({ now, logs: [theirs], at: hashOf(linksFor("lastStop")[0]) });
+	await screen.findByText("There is nothing new in it.");
+	await phone.user.click(button("Back to the tank"));
+	await waitFor(() => expect(location.hash).toBe("#/tank"));
+});

@@ -71,7 +71,7 @@ describe("held against its entries", () => {
 		const old = only(withReport([], source("a"), read(null, { made })));
 		expect(checkedReport(old, glance({ grave: true })).check).toBe("otherModel");
 	});
-	test("what takes too long stays as it was said", () => {
-		expect(checkedReport(opened, null)).toMatchObject({ check: "tooLong", glance: opened.read.glance });
+	test.each(["tooLong", "failed", "gone"] as const)("what could not be checked (%s) stays as it was said", (why) => {
+		expect(checkedReport(opened, why)).toMatchObject({ check: why, glance: opened.read.glance });
 	});
 });

@@ -1,5 +1,6 @@
 import { screen, waitFor, within } from "@testing-library/preact";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import type { KeeperPort } from "../../src/app/keeperPort";
 import { parseReport } from "../../src/store/report";
 import { aFlash } from "../helpers/logs";
 import { measuredCar } from "../helpers/reports";
@@ -87,4 +88,19 @@ test("where nothing is known, there is nothing to report", async () => {
 	await renderApp({ at: "#/report", logs: [{ car: log.car, events: [] }], now });
 	await screen.findByText("Nothing is known of this tank yet: there is nothing to report.");
 	expect(screen.queryByRole("button", { name: "Save as a file" })).toBeNull();
+});
+
+test("a check that failed is said, never printed as “None.”, and no file goes out without it", async () => {
+	const wrap = (keeper: KeeperPort): KeeperPort => ({
+		...keeper,
+		contradiction: () => Promise.reject(new Error("no check")),
+	});
+	await openDoubt(wrongStart, { at: "#/report", wrap });
+	const warnings = await screen.findByRole("region", { name: "Warnings" });
+	await waitFor(() =>
+		expect(warnings.textContent).toContain("Whether the last entries contradict each other could not be checked."),
+	);
+	expect(warnings.textContent).not.toContain("None.");
+	expect(screen.getByRole("button", { name: "Save as a file" })).toHaveProperty("disabled", true);
+	screen.getByText(/^What the report does not know the file can’t say/);
 });

@@ -1,5 +1,8 @@
 import { screen, waitFor, within } from "@testing-library/preact";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
+import type { KeeperPort } from "../../src/app/keeperPort";
+import { isAnythingUnsaved } from "../../src/app/unsaved";
+import { followLaunches, type Launched } from "../../src/pwa/launch";
 import { formatLog } from "../../src/store/backup";
 import { measuredCar, reportText } from "../helpers/reports";
 import { renderApp } from "./renderApp";
@@ -54,6 +57,16 @@ test("“Keep” makes a watched car of one, and the car on the screen stays", a
 	await checked();
 });
 
+test("a car that is kept never takes the place of the one on the screen, even where that was never chosen", async () => {
+	const phone = await renderApp({ at: "#/reports", logs: [rich], now });
+	await phone.model.saveSettings({ activeCar: null });
+	expect(phone.model.state().car?.id).toBe("b");
+	// Its id comes first.
+	await phone.model.watch({ text: formatLog(inside) });
+	expect(phone.model.state().car?.id).toBe("b");
+	expect(phone.model.state().settings.activeCar).toBe("b");
+});
+
 test("reports are pasted one after the other; of two of one car the later is shown, and both are counted", async () => {
 	const phone = await renderApp({ at: "#/reports", now });
 	const earlier = reportText(rich, "2026-06-01T12:00:00Z");
@@ -88,4 +101,76 @@ test("a text without a report is said to be one, and a report that contradicts t
 	await screen.findByText(/^Rich: /);
 	expect(await phone.store.countEvents("b")).toBe(3);
 	expect((await phone.store.events("b")).map(({ at }) => at).sort()).toEqual(rich.events.map(({ at }) => at).sort());
+});
+
+const handed = (name: string, text: string): Launched => ({ name, getFile: async () => file(text, name) });
+
+function launchQueue() {
+	let launch = (_: { files: readonly Launched[] }) => {};
+	const queue = {
+		setConsumer(consumer: typeof launch) {
+			launch = consumer;
+		},
+	};
+	followLaunches(Object.assign(window, { launchQueue: queue }));
+	return (...files: readonly Launched[]) => launch({ files });
+}
+
+test("many files that the app is opened with are opened as if chosen here, more of them too, and none in silence", async () => {
+	const launch = launchQueue();
+	const lost = { name: "lost.txt", getFile: () => Promise.reject(new DOMException("gone", "NotFoundError")) };
+	await renderApp({ at: "#/log", logs: [inside], now });
+	launch(handed("rich.txt", reportText(rich, made)), handed("weak.txt", reportText(weak, made)), lost);
+	await screen.findByRole("heading", { name: "Rich" });
+	await screen.findByRole("heading", { name: "Weak" });
+	await screen.findByText(/^lost\.txt: The phone would not give the file/);
+	expect(isAnythingUnsaved()).toBe(true);
+	launch(handed("inside.txt", reportText(inside, made)), handed("rich.txt", reportText(rich, made)));
+	await waitFor(() => expect(rowsNow()).toHaveLength(3));
+	await checked();
+});
+
+test("many files that another app shared are opened here, and one that was too large is told", async () => {
+	const responses = [
+		["rich.txt", reportText(rich, made), {}],
+		["weak.txt", reportText(weak, made), {}],
+		["huge.txt", "", { "x-too-large": "1" }],
+	].map(([name, text, more]) => {
+		const headers = new Headers({ "x-name": String(name), ...(more as object) });
+		return { headers, blob: async () => new Blob([String(text)]) };
+	});
+	const cache = { keys: async () => responses.map((_, i) => i), match: async (i: number) => responses[i] };
+	const caches = { open: async () => cache, delete: vi.fn(async () => true) };
+	vi.stubGlobal("caches", caches);
+	await renderApp({ at: "#/reports/file1", now });
+	await screen.findByRole("heading", { name: "Rich" });
+	await screen.findByRole("heading", { name: "Weak" });
+	await screen.findByText(/^huge\.txt: The file is over 12 MB/);
+	expect(caches.delete).toHaveBeenCalledTimes(1);
+	await checked();
+	vi.unstubAllGlobals();
+});
+
+test("where nothing waits any more, that is said", async () => {
+	await renderApp({ at: "#/reports/file1", now });
+	await screen.findByText("Handed to the app: no report waits here, or it was opened already: open it again.");
+});
+
+test("a check that broke off, and a file that is gone, are told apart from one that takes too long", async () => {
+	const wrap = (keeper: KeeperPort): KeeperPort => ({
+		...keeper,
+		checkReport: () => Promise.reject(new Error("no check")),
+	});
+	const phone = await renderApp({ at: "#/reports", now, wrap });
+	const away = file(reportText(weak, made), "weak.txt");
+	const bytes = away.arrayBuffer.bind(away);
+	away.arrayBuffer = vi.fn(async () => Promise.reject(new DOMException("gone", "NotFoundError")));
+	vi.mocked(away.arrayBuffer).mockImplementationOnce(bytes);
+	await phone.user.upload(await screen.findByLabelText("Open report files"), [
+		file(reportText(rich, made), "rich.txt"),
+		away,
+	]);
+	await screen.findByText(/It could not be held against its entries: this is what the report says\./);
+	await screen.findByText(/The file is no longer where it was: open it again\./);
+	expect(screen.queryByText(/would take too long/)).toBeNull();
 });

@@ -32,7 +32,7 @@ const exceptions: Readonly<Record<string, readonly string[]>> = {
 	"useDataLog.ts": ["▪/data log"],
 	"components/CorrectReading.tsx": ["▪/correct reading/▪"],
 	"components/MeasureAdvice.tsx": ["tank as it stands"],
-	"screens/engine/FuelSystemPart.tsx": ["fuel system units"],
+	"fuelSystemUnits.ts": ["fuel system units"],
 	"fuelSystemForm.ts": ["Sd"],
 	// Countries, a typeface, classes.
 	"localFuels.ts": ["AT BE BG CH CY CZ DE DK EE ES FI FR GB GR HR HU IE IS IT LI LT LU LV MT NL NO PL PT RO SE SI SK"],

@@ -20,8 +20,12 @@ const alike = new Set<string>([
 	"engine.properties.heat.unit",
 	"engine.properties.density.unit",
 	"engine.properties.vapourPressure.unit",
+	"live.title",
+	"live.server",
+	"live.fileName",
 	"money.hundredKm",
 	"picker.name",
+	"screens.live",
 	"screens.tank",
 	"shell.tabs.tank",
 ]);

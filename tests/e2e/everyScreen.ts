@@ -1,6 +1,7 @@
 /** Every screen of the app with the invented car, and what tells that it is there. */
 import type { Page } from "playwright-core";
 import { framed } from "../../src/share/frame";
+import { packedInvitation } from "../../src/share/liveCode";
 import { packed } from "../../src/share/pack";
 
 const card = framed(
@@ -11,6 +12,20 @@ const card = framed(
 		window: [0.26, 0.34],
 		notes: "Cold plugs.",
 		wayBack: "Flash stock.",
+	}),
+);
+
+const invitation = framed(
+	"live",
+	packedInvitation({
+		server: "wss://cars.example/live",
+		token: "abcdefghijklmnopqrstug",
+		account: new Uint8Array(32),
+		signer: new Uint8Array(32),
+		seed: new Uint8Array(32),
+		issued: 1_780_000_000,
+		ends: null,
+		signature: new Uint8Array(64),
 	}),
 );
 
@@ -47,6 +62,8 @@ export const everyScreen: Readonly<Record<string, string>> = {
 	[`card/${card}`]: "main dl",
 	take: 'main input[type="file"]',
 	hand: "main svg.qr",
+	live: 'main a[href="#/take"]',
+	[`live/${invitation}`]: "main dl",
 	report: "main h2",
 	cars: "main h2",
 	reports: "main h2",

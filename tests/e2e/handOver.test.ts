@@ -276,6 +276,21 @@ test("a file that another app shares waits for the page: a log, a card", async (
 	await page.getByText(/^This card is kept already/).waitFor();
 	await page.goto(`${site.origin}/#/take/file3`);
 	await page.getByText(/^No file was handed to the app/).waitFor();
+	const many = await page.evaluate(
+		async ([text]) => {
+			const form = new FormData();
+			for (const name of ["one.json", "two.json"]) form.append("file", new File([text], name, { type: "text/plain" }));
+			form.append("file", new File([], "empty.txt", { type: "text/plain" }));
+			form.append("file", new File(["nothing"], "none.txt", { type: "text/plain" }));
+			const { url } = await fetch("share", { method: "POST", body: form });
+			return url;
+		},
+		[readFileSync(inFolder("log.json"), "utf8")],
+	);
+	expect(new URL(many).origin).toBe(site.origin);
+	await page.goto(`${site.origin}/#/reports/file4`);
+	await page.getByText(/2 reports of this car are here/).waitFor();
+	for (const name of ["empty", "none"]) await page.getByText(new RegExp(`^${name}\\.txt: `)).waitFor();
 });
 
 test("all this asked nothing of any other host, broke no policy, and logged no error", () => {

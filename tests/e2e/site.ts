@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
-import type { AddressInfo } from "node:net";
+import { type AddressInfo, connect } from "node:net";
 import { extname, join, normalize } from "node:path";
 import { headers } from "../../src/tools/policy";
 
@@ -31,8 +31,8 @@ export interface Site {
 	start(): Promise<void>;
 }
 
-/** A static host for the built app. A missing file is a 404 and never the page. */
-export async function openSite(dist: string): Promise<Site> {
+/** A static host for the built app. A missing file is a 404 and never the page. WebSockets are passed on to port `live`. */
+export async function openSite(dist: string, live?: number): Promise<Site> {
 	let folder = dist;
 	let port = 0;
 	let server: Server | null = null;
@@ -60,6 +60,18 @@ export async function openSite(dist: string): Promise<Site> {
 			});
 			response.end(body ?? "no such file");
 		});
+		if (live !== undefined)
+			starting.on("upgrade", ({ url, headers, rawHeaders }, socket, head) => {
+				const there = connect(live, "127.0.0.1");
+				const lines = rawHeaders.flatMap((name, i) => (i % 2 === 0 ? [`${name}: ${rawHeaders[i + 1]}`] : []));
+				there.write(`GET ${url} HTTP/1.1\r\n${lines.join("\r\n")}\r\n\r\n`);
+				there.write(head);
+				requests.push(`${url} ${headers.upgrade}`);
+				socket.pipe(there).pipe(socket);
+				for (const end of [socket, there]) end.on("error", () => end.destroy());
+				socket.on("close", () => there.destroy());
+				there.on("close", () => socket.destroy());
+			});
 		await new Promise<void>((done) => starting.listen(port, "127.0.0.1", done));
 		port = (starting.address() as AddressInfo).port;
 		server = starting;

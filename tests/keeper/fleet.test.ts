@@ -96,6 +96,23 @@ test("a contradiction is told, until somebody has gone through these very entrie
 	expect((await keeper.fleet())[0]).toMatchObject({ current: true, checked: false });
 });
 
+test("a disk that takes nothing more stops no car from being reckoned and watched", async () => {
+	const { store, keeper } = await phoneWith(rich, contradictory);
+	vi.spyOn(store, "saveCheckpoint").mockRejectedValue(new DOMException("full", "QuotaExceededError"));
+	await keeper.catchUp("b");
+	await keeper.catchUp("c");
+	expect(await keeper.fleet()).toEqual([
+		expect.objectContaining({
+			carId: "b",
+			current: true,
+			figures: expect.objectContaining({ median: expect.any(Number) }),
+		}),
+		expect.objectContaining({ carId: "c", current: true, grave: true }),
+	]);
+	await store.append("b", [aFill({ id: "new", at: "2026-06-09T12:00:00Z", litres: 30 })]);
+	expect((await keeper.fleet())[0]).toMatchObject({ current: false, figures: null });
+});
+
 test("a car that was removed, or has no entries, is no obstacle", async () => {
 	const { keeper } = await phoneWith({ car: inside.car, events: [] });
 	await keeper.catchUp("gone");

@@ -26,6 +26,18 @@ const early = aFill({ id: "f1", stop: "s1", at: "2026-06-03T12:00:00+02:00" });
 const late = aFill({ id: "f2", stop: "s2", at: "2026-06-08T12:00:00+02:00", litres: 10 });
 const e85 = aCalibration({ id: "e85", name: "E85", calibratedFor: 0.7, window: [0.6, 0.8] });
 
+test("while a log is looked at a fill can be saved", async () => {
+	const { keeper } = await aPhone({ car: aCar(), events: [aStart(), early] });
+	const order: string[] = [];
+	const fills = Array.from({ length: 12 }, (_, n) =>
+		aFill({ id: `more ${n}`, stop: `more ${n}`, at: `2026-06-${10 + n}T12:00:00+02:00` }),
+	);
+	const looking = keeper.lookAt({ text: formatLog({ car: aCar(), events: [aStart(), early, ...fills] }) });
+	const saving = new Promise((done) => setTimeout(done, 1)).then(() => keeper.append("car", [late]));
+	await Promise.all([looking.then(() => order.push("looked")), saving.then(() => order.push("saved"))]);
+	expect(order).toEqual(["saved", "looked"]);
+});
+
 test("what is shown before it is kept is what keeping shows, to the last bit", async () => {
 	const { keeper } = await aPhone({ car: aCar(), events: [aStart(), early] });
 	const changed = { tank: "2026-06-09T12:00:00Z" };

@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from "vitest";
-import { followLaunches, takeLaunched } from "../../src/pwa/launch";
+import { followLaunches, type Launched, takeLaunched } from "../../src/pwa/launch";
 
 afterEach(() => {
 	location.hash = "";
@@ -20,19 +20,22 @@ test("followLaunches goes where a shortcut points and stays put for the plain ic
 	expect(location.hash).toBe("#/fill");
 });
 
-test("followLaunches keeps a file that the app was opened with until it is taken, and leads to where it is looked at", () => {
-	let launch = (_: { targetURL?: string; files?: readonly { getFile(): Promise<File> }[] }) => {};
+test("followLaunches keeps what the app was opened with until it is taken, and leads to where it is looked at: one file, or many", () => {
+	let launch = (_: { targetURL?: string; files?: readonly Launched[] }) => {};
 	const launchQueue = {
 		setConsumer: (consumer: typeof launch) => {
 			launch = consumer;
 		},
 	};
 	followLaunches(Object.assign(window, { launchQueue }));
-	const file = { getFile: async () => new File(["{}"], "log.json") };
+	const file = { name: "log.json", getFile: async () => new File(["{}"], "log.json") };
 	launch({ targetURL: "https://host.test/app/", files: [file] });
 	expect(location.hash).toMatch(/^#\/take\/file\d+$/);
-	expect(takeLaunched()).toBe(file);
-	expect(takeLaunched()).toBeNull();
+	expect(takeLaunched()).toEqual([file]);
+	expect(takeLaunched()).toEqual([]);
+	launch({ files: [file, { ...file, name: "other.json" }] });
+	expect(location.hash).toMatch(/^#\/reports\/file\d+$/);
+	expect(takeLaunched().map(({ name }) => name)).toEqual(["log.json", "other.json"]);
 	launch({ targetURL: "https://host.test/app/#/fill", files: [] });
 	expect(location.hash).toBe("#/fill");
 });

@@ -131,12 +131,16 @@ test("looking for a version stays quiet offline and survives a failure", async (
 	expect(workbox.update).toHaveBeenCalledTimes(3);
 });
 
-test("a part of the app that is gone reloads the page once, and not offline", async () => {
+test("a part of the app that is gone reloads the page once, and neither offline nor while something typed would be lost", async () => {
 	const { env, browser } = await watched();
 	browser.online = false;
 	window.dispatchEvent(new Event("vite:preloadError"));
 	expect(env.reload).not.toHaveBeenCalled();
 	browser.online = true;
+	browser.unsaved = true;
+	window.dispatchEvent(new Event("vite:preloadError"));
+	expect(env.reload).not.toHaveBeenCalled();
+	browser.unsaved = false;
 	window.dispatchEvent(new Event("vite:preloadError"));
 	window.dispatchEvent(new Event("vite:preloadError"));
 	expect(env.reload).toHaveBeenCalledOnce();
@@ -151,12 +155,13 @@ function aBrowser(options: { controlled?: boolean; supported?: boolean; installi
 		messageSkipWaiting: vi.fn(),
 		say: (type: string) => listeners.get(type)?.({ type }),
 	};
-	const browser = { online: true };
+	const browser = { online: true, unsaved: false };
 	const env = {
 		supported: options.supported ?? true,
 		openWorkbox: vi.fn(async () => workbox),
 		controlled: () => options.controlled ?? true,
 		online: () => browser.online,
+		unsaved: () => browser.unsaved,
 		reload: vi.fn(),
 	};
 	return { workbox, browser, env: env as typeof env & Surroundings };

@@ -5,10 +5,17 @@ import { afterEach, describe, expect, test } from "vitest";
 import { compareEvents, type LogEvent } from "../../src/domain/event";
 import type { Car } from "../../src/domain/vehicle";
 import { framed } from "../../src/share/frame";
-import { holdingsOf, knowsCalibration, lackingIn, packedHoldings, readHoldings } from "../../src/share/holdings";
+import {
+	type Holdings,
+	holdingsOf,
+	knowsCalibration,
+	lackingIn,
+	packedHoldings,
+	readHoldings,
+} from "../../src/share/holdings";
 import { foundIn } from "../../src/share/link";
 import { packed } from "../../src/share/pack";
-import { logOf, type Part, packedPart, partOf, readPart } from "../../src/share/part";
+import { holdingsAfter, logOf, type Part, packedPart, partOf, readPart } from "../../src/share/part";
 import {
 	type Collected,
 	codeBytes,
@@ -108,6 +115,26 @@ describe("a part", () => {
 		expect(ids(part.events)).toEqual(["f1", "f2", "f3", "v"]);
 		expect(part.car.calibrations).toEqual([]);
 		expect(part.first).toBe("e30");
+	});
+	test("has both halves of a correction, though the new entry is of an earlier time", () => {
+		const typed = aFill({ id: "typed", stop: "s1", at: day(3), litres: 4 });
+		const later = aFill({ id: "later", stop: "s2", at: day(5), after: "typed" });
+		const taken = aVoid({ id: "taken", target: "typed", at: day(6), after: "later" });
+		const right = aFill({ id: "right", stop: "s1", at: day(3), litres: 40, after: "taken" });
+		const log = [aStart({ at: day(1) }), typed, later, taken, right];
+		for (const wanted of [{ what: "lastStop" }, { what: "since", instant: Date.parse(day(6)) }] as const)
+			expect(ids(partOf(car, log, wanted).events)).toEqual(expect.arrayContaining(["typed", "taken", "right"]));
+	});
+	test("leaves the other phone with what it had and what was in it, and no more", () => {
+		const chained = events.map((event, i) => (i === 0 ? event : { ...event, after: events[i - 1].id }));
+		const had = holdingsOf(car, chained.slice(0, 2));
+		const part = partOf(car, chained, { what: "lastStop" });
+		const missing = (before: Holdings | null) => ids(lackingIn(chained, holdingsAfter(car, chained, part, before)));
+		const given = new Set(ids(part.events));
+		expect(missing(null)).toEqual(ids(chained).filter((id) => !given.has(id)));
+		expect(missing(had)).toEqual(ids(chained.slice(2)).filter((id) => !given.has(id)));
+		const whole = partOf(car, chained, { what: "all" });
+		expect(lackingIn(chained, holdingsAfter(car, chained, whole, null))).toEqual([]);
 	});
 	test("since an instant has the calibrations that its entries name", () => {
 		const part = partOf(car, events, { what: "since", instant: Date.parse(day(2)) });

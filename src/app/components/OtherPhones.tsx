@@ -13,6 +13,9 @@ export function OtherPhones() {
 			<a class="button wide" href="#/hand">
 				{words.carHand}
 			</a>
+			<a class="button wide" href="#/live">
+				{words.carLive}
+			</a>
 			<a class="button wide" href="#/card">
 				{cardWords().makeCard}
 			</a>

@@ -80,7 +80,7 @@ export function CarScreen() {
 			<section class="card">
 				<h2>{words.about}</h2>
 				<p>{words.aboutApp(version)}</p>
-				<p>{words.privacy}</p>
+				<p>{state.settings.live ? words.privacyLive : words.privacy}</p>
 			</section>
 		</>
 	);

@@ -14,17 +14,19 @@ export function CarsScreen({ id }: { readonly id: string | null }) {
 	const known = state.cars.some((each) => each.id === id);
 	useEffect(() => {
 		// A tap on a warning leads to its car.
-		if (id !== null && known) open(id);
+		// Back must not open it again.
+		if (id !== null && known) open(id, () => location.replace("#/tank"));
 	}, [id, known]);
 	useEffect(() => {
 		// What fails is told above the screen, and the watch looks again.
 		lookAtFleet(model, opened).catch(() => {});
 	}, []);
-	async function open(carId: string): Promise<void> {
-		if (carId !== car?.id) await model.saveSettings({ activeCar: carId });
-		location.hash = "#/tank";
+	async function open(carId: string, go: () => void): Promise<void> {
+		// Null: it failed, which is told above the screen, and the tank would be that of another car.
+		if (carId !== car?.id && (await model.saveSettings({ activeCar: carId })) === null) return;
+		go();
 	}
-	const coming = fleet?.cars.filter(({ current }) => !current).length ?? 0;
+	const coming = fleet?.cars.filter(({ current, failed }) => !current && !failed).length ?? 0;
 	return (
 		<>
 			<section class="card">
@@ -51,7 +53,11 @@ export function CarsScreen({ id }: { readonly id: string | null }) {
 							car={each}
 							now={opened}
 							mark={markOf(each.carId, car?.id)}
-							onOpen={() => open(each.carId)}
+							onOpen={() =>
+								open(each.carId, () => {
+									location.hash = "#/tank";
+								})
+							}
 						/>
 					))}
 				</ul>

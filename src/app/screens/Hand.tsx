@@ -1,8 +1,8 @@
-import { useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { LogEvent } from "../../domain/event";
 import type { Car } from "../../domain/vehicle";
-import { type Holdings, holdingsOf, readHoldings, settingsDigest } from "../../share/holdings";
-import { type Part, packedPart, partOf, type Wanted } from "../../share/part";
+import { type Holdings, readHoldings, settingsDigest } from "../../share/holdings";
+import { holdingsAfter, type Part, packedPart, partOf, type Wanted } from "../../share/part";
 import { codeBytes, linkBytes, linksOf, mostCodes } from "../../share/sequence";
 import { isoWithOffset, useAppState } from "../app";
 import { appAddress } from "../appAddress";
@@ -43,10 +43,13 @@ function HandOver({ car, events, holdings }: HandOverProps) {
 	const { handed, note } = useHanded(car.id);
 	const [chosen, setChosen] = useState<What | null>(null);
 	const [day, setDay] = useState("");
-	if (holdings && holdings.id !== car.id) {
-		const other = state.cars.find(({ id }) => id === holdings.id);
+	const elsewhere = holdings && holdings.id !== car.id;
+	const other = elsewhere ? state.cars.find(({ id }) => id === holdings.id) : undefined;
+	useEffect(() => {
 		// The code says which car it is about.
 		if (other) model.saveSettings({ activeCar: other.id });
+	}, [other?.id]);
+	if (elsewhere) {
 		return (
 			<section class="card">
 				<p class="fault" role="alert">
@@ -60,6 +63,7 @@ function HandOver({ car, events, holdings }: HandOverProps) {
 	const what = chosen ?? (holdings ? "lacking" : handed ? "sinceLast" : "lastStop");
 	const wanted = wantedOf(what, { holdings, handed, day });
 	const part = wanted && partOf(car, events, wanted);
+	const knew = holdings ?? handed?.holdings ?? null;
 	return (
 		<>
 			<section class="card">
@@ -88,7 +92,7 @@ function HandOver({ car, events, holdings }: HandOverProps) {
 					<button
 						type="button"
 						class="button wide"
-						onClick={() => note({ at: isoWithOffset(now()), holdings: holdingsOf(car, events) })}
+						onClick={() => note({ at: isoWithOffset(now()), holdings: holdingsAfter(car, events, part, knew) })}
 					>
 						{words.done}
 					</button>

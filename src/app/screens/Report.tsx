@@ -54,7 +54,8 @@ function Made({ account, tank }: MadeProps) {
 	const reported: Reported = {
 		account,
 		tank,
-		contradiction: failed ? null : contradiction,
+		contradiction,
+		unchecked: failed,
 		why: why ?? null,
 		unit: unitOf(state),
 		at,
@@ -91,7 +92,7 @@ interface WaysOutProps {
 function WaysOut({ reported, told }: WaysOutProps) {
 	const { model, toasts } = useApp();
 	const words = reportWords();
-	const { account, tank, contradiction, at } = reported;
+	const { account, tank, contradiction, unchecked, at } = reported;
 	const name = backupName(words.fileName(account.car.name), at.slice(0, 10));
 	async function sendPicture(): Promise<void> {
 		try {
@@ -124,6 +125,7 @@ function WaysOut({ reported, told }: WaysOutProps) {
 			<button type="button" class="button wide" disabled={contradiction === undefined} onClick={sendFile}>
 				{canShareFiles() ? words.sendFile : words.saveFile}
 			</button>
+			{unchecked && <p class="fault">{words.noFile}</p>}
 			<p class="small soft">{words.fileAbout}</p>
 			{account.unreadable > 0 && <p class="fault">{words.unreadable(account.unreadable)}</p>}
 		</section>

@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { useAppState } from "../app";
 import { byNeed, isOver } from "../attention";
 import { CarRow } from "../components/CarRow";
@@ -6,14 +6,28 @@ import { FileOpener } from "../components/FileOpener";
 import { PasteField } from "../components/PasteField";
 import { dateTime, percent, percentRange } from "../format";
 import type { OpenedReport } from "../openedReports";
+import { useUnsaved } from "../unsaved";
 import { useReports } from "../useReports";
 import { reportWords } from "../words/report";
+
+/** Files wait for the screen: see src/pwa/launch.ts and src/sw/putBy.ts. */
+const waiting = /^#\/reports\/file\d*$/;
 
 /** Reports of others' cars, many at once: a tuner sees which are outside their windows. Nothing is kept without "Keep". */
 export function ReportsScreen() {
 	const { state, now } = useAppState();
 	const [opened] = useState(now());
 	const reports = useReports();
+	useEffect(() => {
+		const take = () => {
+			if (waiting.test(location.hash)) reports.openWaiting();
+		};
+		take();
+		// More may come while these are looked at.
+		window.addEventListener("hashchange", take);
+		return () => window.removeEventListener("hashchange", take);
+	}, []);
+	useUnsaved(reports.opened.length > 0);
 	const words = reportWords();
 	const sort = byNeed(opened);
 	const rows = [...reports.opened].sort((a, b) => sort(a.glance, b.glance));
@@ -124,7 +138,10 @@ function checkWords({ read, check }: OpenedReport): string {
 		case "otherModel":
 			return words.otherModel;
 		case "tooLong":
-			return words.tooLong;
+		case "gone":
+			return words[check];
+		case "failed":
+			return read.made ? words.notChecked : words.notReckoned;
 		case "plain":
 			return "";
 	}

@@ -2,7 +2,15 @@ import { useState } from "preact/hooks";
 import type { Card } from "../../../share/card";
 import { longestNotes, longestWayBack } from "../../../share/card";
 import { isoWithOffset, useAppState } from "../../app";
-import { type CardFaults, type CardForm, cardFormOf, emptyCard, readCardFields, readCardForm } from "../../cardForm";
+import {
+	type CardFaults,
+	type CardForm,
+	cardFormOf,
+	emptyCard,
+	lastDay,
+	readCardFields,
+	readCardForm,
+} from "../../cardForm";
 import { BudgetChoices } from "../../components/BudgetChoices";
 import { CalibrationFields } from "../../components/CalibrationFields";
 import { Choice } from "../../components/Choice";
@@ -12,6 +20,7 @@ import { LongField } from "../../components/LongField";
 import { NumberField } from "../../components/TextField";
 import { useDraft } from "../../useDraft";
 import { cardWords } from "../../words/card";
+import { shellWords } from "../../words/shell";
 import { CardMade } from "./CardMade";
 
 const draftKey = "card";
@@ -42,7 +51,7 @@ export function CardMaker() {
 				<h2>{words.title}</h2>
 				<p>{words.about}</p>
 				{state.car && state.car.calibrations.length > 0 && (
-					<BeginWith calibrations={state.car.calibrations} onChange={change} />
+					<BeginWith form={form} calibrations={state.car.calibrations} onChange={change} />
 				)}
 				<CalibrationFields
 					form={form.calibration}
@@ -85,13 +94,14 @@ export function CardMaker() {
 					hint={words.validUntilHint}
 					value={form.validUntil}
 					min={today}
+					max={lastDay}
 					fault={faults.validUntil}
 					onChange={(validUntil) => change({ ...form, validUntil })}
 				/>
 			</section>
 			{refused && !read.ok && (
 				<p class="fault" role="alert">
-					{words.mend}
+					{faults.card ?? words.mend}
 				</p>
 			)}
 			<button type="submit" class="button main">
@@ -105,17 +115,30 @@ export function CardMaker() {
 }
 
 interface BeginWithProps {
+	readonly form: CardForm;
 	readonly calibrations: readonly Parameters<typeof cardFormOf>[0][];
 	readonly onChange: (form: CardForm) => void;
 }
 
-function BeginWith({ calibrations, onChange }: BeginWithProps) {
+function BeginWith({ form, calibrations, onChange }: BeginWithProps) {
+	const { toasts } = useAppState();
 	const words = cardWords();
+	/** What the form was filled with; what differs from it was typed. */
+	const [filled, setFilled] = useState(emptyCard);
 	const [chosen, setChosen] = useState<string | null>(null);
 	function begin(id: string): void {
 		setChosen(id);
 		const calibration = calibrations.find((each) => each.id === id);
-		onChange(calibration ? cardFormOf(calibration) : emptyCard);
+		const next = calibration ? cardFormOf(calibration) : emptyCard;
+		setFilled(next);
+		onChange(next);
+		if (JSON.stringify(form) === JSON.stringify(filled)) return;
+		function undo(): void {
+			setChosen(chosen);
+			setFilled(filled);
+			onChange(form);
+		}
+		toasts.show(words.begun, { label: shellWords().undo, run: undo });
 	}
 	const options = calibrations.map(({ id, name }) => ({ value: id, label: name }));
 	return (

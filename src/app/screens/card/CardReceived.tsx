@@ -23,6 +23,8 @@ export function CardReceived({ payload }: { readonly payload: string }) {
 	if (!read.ok) return <Unreadable why={read.error} />;
 	const card = read.value;
 	const expired = isExpired(card, isoWithOffset(now()).slice(0, 10));
+	// Until all that was asked for is there, the question stays.
+	const [keeping, setKeeping] = useState(false);
 	const known = state.car?.calibrations.some(({ id }) => id === calibrationOf(card).id) ?? false;
 	return (
 		<>
@@ -38,7 +40,7 @@ export function CardReceived({ payload }: { readonly payload: string }) {
 					</p>
 					<Leave />
 				</section>
-			) : known ? (
+			) : known && !keeping ? (
 				<section class="card">
 					<p>
 						<strong>{words.known}</strong>
@@ -48,7 +50,7 @@ export function CardReceived({ payload }: { readonly payload: string }) {
 					</a>
 				</section>
 			) : state.car ? (
-				<ForCar key={state.car.id} car={state.car} card={card} />
+				<ForCar key={state.car.id} car={state.car} card={card} onKeep={() => setKeeping(true)} />
 			) : (
 				<ForSetup card={card} />
 			)}
@@ -88,9 +90,11 @@ function ForSetup({ card }: { readonly card: Card }) {
 interface ForCarProps {
 	readonly car: Car;
 	readonly card: Card;
+	/** It is under way, and may break off half-way. */
+	readonly onKeep: () => void;
 }
 
-function ForCar({ car, card }: ForCarProps) {
+function ForCar({ car, card, onKeep }: ForCarProps) {
 	const { model, state, toasts, now } = useAppState();
 	const words = cardWords();
 	const first = car.calibrations.length === 0;
@@ -102,9 +106,10 @@ function ForCar({ car, card }: ForCarProps) {
 	const [fault, setFault] = useState<string | null>(null);
 	async function keep(): Promise<void> {
 		setBusy(true);
+		onKeep();
 		const kept = await keepForCar(model, car, { calibration: calibrationOf(card), flashed, lambda, now: now() });
 		setBusy(false);
-		if (kept === "full") setFault(words.tooMany);
+		setFault(kept === "full" ? words.tooMany : kept === "notFlashed" ? words.notFlashed : null);
 		if (kept !== true) return;
 		toasts.show((flashed ? words.keptFlashed : words.kept)(card.name));
 		location.hash = "#/car";
@@ -153,7 +158,7 @@ function ForCar({ car, card }: ForCarProps) {
 	);
 }
 
-function InForce({ car, card }: ForCarProps) {
+function InForce({ car, card }: Pick<ForCarProps, "car" | "card">) {
 	const { state } = useAppState();
 	const words = cardWords();
 	const now = flashedNow(car, state.events ?? []);

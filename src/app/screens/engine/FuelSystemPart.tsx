@@ -9,16 +9,13 @@ import {
 	readFuelSystemDraft,
 	storedFuelSystem,
 } from "../../fuelSystemForm";
-import { type ChosenUnits, readUnits } from "../../fuelSystemUnits";
+import { type ChosenUnits, readUnits, unitsKey } from "../../fuelSystemUnits";
 import { useAnswer } from "../../useAnswer";
 import { useDraft } from "../../useDraft";
 import { fuelSystemWords } from "../../words/fuelSystem";
 import { FuelSystemFields } from "./FuelSystemFields";
 import { Limits } from "./Limits";
 import "./fuelSystem.css";
-
-/** Under this the units of the card are in the store. */
-const unitsKey = "fuel system units";
 
 interface FuelSystemPartProps {
 	readonly car: Car;

@@ -3,15 +3,17 @@ import { isTankEvent, type LogEvent } from "../../../domain/event";
 import type { VolumeUnit } from "../../../domain/units";
 import type { Car } from "../../../domain/vehicle";
 import type { Handing, Standing } from "../../../keeper/handOver";
-import { isoWithOffset, useAppState } from "../../app";
+import { isoWithOffset, useApp, useAppState } from "../../app";
 import { noteOpened } from "../../backupNotes";
 import { lookAtBackups } from "../../backupState";
 import { DotPlot } from "../../components/DotPlot";
 import { Facts } from "../../components/Facts";
+import { differingIn } from "../../decidedWords";
 import { eventSentence } from "../../eventWords";
-import { dateTime, exactVolume, percent, percentRange } from "../../format";
+import { dateTime, percent, percentRange } from "../../format";
+import { readUnits, unitsKey } from "../../fuelSystemUnits";
 import { unitOf } from "../../model";
-import { settingName } from "../../settingName";
+import { useAnswer } from "../../useAnswer";
 import { handedFaultWords, type Looked } from "../../useTaking";
 import { codesWords } from "../../words/codes";
 import { handWords } from "../../words/hand";
@@ -51,7 +53,7 @@ export function HandingCard({ looked: { handed, handing, reportOf }, onLeave }: 
 	}
 	async function leave(): Promise<void> {
 		await onLeave();
-		location.hash = state.car ? "#/take" : "#/setup";
+		location.hash = !state.car ? "#/setup" : nothingNew ? "#/tank" : "#/take";
 	}
 	return (
 		<>
@@ -67,6 +69,7 @@ export function HandingCard({ looked: { handed, handing, reportOf }, onLeave }: 
 				)}
 				{carIsNew && <p>{words.carIsNew}</p>}
 				{lacking > 0 && <p class="fault">{words.lacks(lacking)}</p>}
+				{handing.tooLong && <p>{words.unreckoned}</p>}
 				<Entries handing={handing} unit={unitOf(state)} />
 			</section>
 			{after && <Effect before={before} after={after} />}
@@ -151,28 +154,23 @@ function Effect({ before, after }: { readonly before: Standing | null; readonly 
 }
 
 function DecidedSettings({ handing: { decided }, unit }: PartProps) {
+	const { model } = useApp();
+	// As chosen on the fuel-system card.
+	const { answer } = useAnswer(unitsKey, () => model.preference(unitsKey));
+	const units = { volume: unit, fuelSystem: readUnits(answer, globalThis.navigator?.language) };
 	const words = handWords();
 	return (
 		<section class="card">
 			<h2>{words.decidedTitle}</h2>
 			<ul class="handed">
-				{decided.map(({ field, own, other, took }) => {
-					const [here, there] = [own, other].map((value) => valueWords(field, value, unit));
-					const name = settingName(field);
-					const setting = `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
-					return <li key={field}>{(took === "own" ? words.decidedOwn : words.decidedOther)(setting, here, there)}</li>;
-				})}
+				{decided.flatMap(({ field, own, other, took }) =>
+					differingIn(field, own, other, units).map((each) => {
+						const told = took === "own" ? words.decidedOwn : words.decidedOther;
+						return <li key={`${field} ${each.name}`}>{told(each.name, each.own, each.other)}</li>;
+					}),
+				)}
 			</ul>
 			<p class="small soft">{words.decidedWhy}</p>
 		</section>
 	);
-}
-
-/** A setting in one short line. */
-function valueWords(field: string, value: unknown, unit: VolumeUnit): string {
-	if (value === undefined) return handWords().noValue;
-	if (field === "tank" && typeof value === "object" && value !== null && "capacityL" in value)
-		return exactVolume(Number(value.capacityL), unit);
-	const text = typeof value === "string" ? value : JSON.stringify(value);
-	return text.length > 80 ? `${[...text].slice(0, 79).join("")}…` : text;
 }

@@ -16,6 +16,8 @@ export const words: Words = {
 	about: "Über die App",
 	aboutApp: (version) =>
 		`Heeltap ${version} führt Buch über das Ethanol in einem Tank. Was die App sagt, ist eine Schätzung. Die Grenzen Ihres Tuners gehen vor.`,
+	privacyLive:
+		"Einträge von Autos, die live sind, gehen versiegelt zu dem Server, den Sie gewählt haben. Sonst verlässt nichts dieses Gerät: kein Konto, und niemand zählt, was Sie tun.",
 	privacy: "Nichts verlässt dieses Gerät: kein Konto, kein Netz nötig, niemand zählt, was Sie tun.",
 	whichCar: "Welches Auto?",
 	invented: "erfunden",

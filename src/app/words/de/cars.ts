@@ -29,6 +29,7 @@ export const words: Words = {
 		noWindow: "Keine Abstimmung, also kein Fenster",
 		nothing: "Über den Tank ist nichts bekannt",
 		reckoning: "Wird durchgerechnet…",
+		failed: "Nicht durchzurechnen: Öffnen Sie es",
 		fine: "Im Fenster",
 	},
 	doubtToo: "Die letzten Einträge widersprechen sich: Klären Sie das zuerst.",

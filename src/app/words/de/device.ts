@@ -12,6 +12,8 @@ export const words: Words = {
 	takesEffect: "Die App startet darin neu. Halb Eingegebenes bleibt.",
 	unsaved:
 		"Weiter oben steht etwas, das noch nicht gespeichert ist. Speichern Sie es erst, oder starten Sie ohne es neu.",
+	unsavedSomewhere:
+		"Etwas ist getippt oder geöffnet und noch nicht gespeichert. Speichern Sie es zuerst, oder starten Sie ohne es neu.",
 	beginAnew: "Neu starten",
 	notKept: "Dieser Browser merkt sich keine Sprache: Es gilt die des Browsers.",
 };

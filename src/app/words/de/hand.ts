@@ -42,7 +42,7 @@ export const words: Words = {
 
 	takeTitle: "Scannen oder öffnen",
 	takeAbout:
-		"Eine Abstimmungs­karte, Einträge von einem anderen Gerät oder ein Logbuch. Sie sehen, was es ist, bevor etwas behalten wird.",
+		"Eine Abstimmungs­karte, Einträge von einem anderen Gerät, ein Logbuch oder was ein Auto live macht. Sie sehen, was es ist, bevor etwas behalten wird.",
 	openFile: "Datei öffnen",
 	paste: "Oder einen Link einfügen",
 	pasteGo: "Link öffnen",
@@ -66,7 +66,8 @@ export const words: Words = {
 		`${entries(count)} von „${car}“, ${added === 0 ? "keiner davon neu" : added === count ? "alle neu" : `${added} neu`}.`,
 	carIsNew: "Dieses Auto ist neu auf diesem Gerät.",
 	lacks: (count) =>
-		`Das andere Gerät hatte davor ${entries(count)} geschrieben, und die fehlen hier: Bitten Sie um mehr, am besten mit „Zeigen, was dieses Gerät hat“.`,
+		`Davor ${count === 1 ? "wurde" : "wurden"} mindestens ${entries(count)} geschrieben, die hier ${count === 1 ? "fehlt" : "fehlen"}: Bitten Sie um mehr, am besten mit „Zeigen, was dieses Gerät hat“.`,
+	unreckoned: "Es sind so viele, dass das Gerät erst nach dem Behalten ausrechnet, was sie ergeben.",
 	newCalibration: (name) => `Eine Abstimmung: „${name}“`,
 	flashed: (name) => `Aufgespielt: „${name}“`,
 	takenBack: "Ein Eintrag wird zurückgenommen",
@@ -80,6 +81,10 @@ export const words: Words = {
 	decidedOther: (setting, own, other) => `${setting}: hier „${own}“, dort „${other}“. Auf beiden gilt, was dort steht.`,
 	decidedWhy: "Von zweien gilt die zuletzt geänderte; beide Geräte kommen zum selben.",
 	noValue: "nichts",
+	tankParts: {
+		gaugeSd: "Unsicherheit der Tankanzeige",
+		clickSd: "Unsicherheit des Abschaltens",
+	},
 	notNew: "Darin ist nichts Neues.",
 	keep: "Behalten",
 	leave: "Nicht behalten",
@@ -93,6 +98,7 @@ export const words: Words = {
 		entryLacking:
 			"Diese Einträge nehmen einen zurück, den dieses Gerät nicht hat: Lassen Sie das andere Gerät übergeben, was fehlt, oder „Alles“.",
 	},
+	notPutBy: "Auf dem Gerät war kein Platz für das Geteilte: Schaffen Sie Platz, und teilen Sie es noch einmal.",
 	unreadable: "Das Gerät gab nicht her, was der App übergeben wurde: Wählen Sie es noch einmal.",
 	tooLong: (most) =>
 		`Die Datei ist größer als ${most}, und so groß ist weder ein Logbuch noch eine Karte: Wählen Sie eine andere.`,
@@ -100,4 +106,5 @@ export const words: Words = {
 	carTitle: "Andere Geräte und Karten",
 	carHand: "Einträge übergeben",
 	carTake: "Scannen oder öffnen",
+	carLive: "Live, über einen eigenen Server",
 };

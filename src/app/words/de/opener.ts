@@ -9,7 +9,7 @@ export const words: Words = {
 	unchanged: (fault) => `${fault} Es wurde nichts geändert.`,
 	entries: (added, known) => `${added} ${added === 1 ? "neuer Eintrag" : "neue Einträge"}, ${known} schon bekannt`,
 	entriesLacking: (added, known, lacking) =>
-		`${added} ${added === 1 ? "neuer Eintrag" : "neue Einträge"}, ${known} schon bekannt; der Datei fehlen ${lacking}, die ihr Gerät geschrieben hatte`,
+		`${added} ${added === 1 ? "neuer Eintrag" : "neue Einträge"}, ${known} schon bekannt; der Datei fehlen mindestens ${lacking}, die ihr Gerät geschrieben hatte`,
 	opened: (car, entries) => `„${car}“ ist jetzt hier: ${entries}.`,
 	joined: (entries) => `Das Logbuch dieses Autos wurde zusammengeführt: ${entries}.`,
 	joinedDecided: (entries, settings) =>

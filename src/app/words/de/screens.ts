@@ -24,5 +24,6 @@ export const words: Words = {
 	card: "Abstimmungskarte",
 	take: "Übernehmen",
 	hand: "Übergeben",
+	live: "Live",
 	setup: "Auto einrichten",
 };

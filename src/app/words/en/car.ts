@@ -17,6 +17,8 @@ export const words = {
 	about: "About",
 	aboutApp: (version: string) =>
 		`Heeltap ${version} keeps the account of the ethanol in a tank. What it says is an estimate. Your tuner’s limits come first.`,
+	privacyLive:
+		"Entries of live cars go sealed to the server that you chose. Nothing else leaves this phone: no account, nobody counts what you do.",
 	privacy: "Nothing leaves this phone: no account, no network needed, nobody counts what you do.",
 	whichCar: "Which car?",
 	invented: "invented",

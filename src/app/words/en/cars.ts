@@ -28,6 +28,7 @@ export const words = {
 		noWindow: "No calibration, so no window",
 		nothing: "Nothing known of the tank",
 		reckoning: "Being reckoned…",
+		failed: "Could not be reckoned: open it",
 		fine: "Inside the window",
 	},
 	/** Beside a need that is graver. */

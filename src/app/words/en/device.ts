@@ -10,6 +10,8 @@ export const words = {
 	ofBrowser: "The browser’s",
 	takesEffect: "The app starts anew in it. What is half typed stays.",
 	unsaved: "There is something typed above that is not saved yet. Save it first, or begin anew without it.",
+	unsavedSomewhere:
+		"There is something typed or opened that is not saved yet. Save it first, or begin anew without it.",
 	beginAnew: "Begin anew",
 	notKept: "This browser keeps no choice of language: it follows the browser’s own.",
 };

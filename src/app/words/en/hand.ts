@@ -38,7 +38,8 @@ export const words = {
 	toScan: "Scan the other phone’s code",
 
 	takeTitle: "Scan or open",
-	takeAbout: "A calibration card, entries from another phone, or a log. You see what it is before anything is kept.",
+	takeAbout:
+		"A calibration card, entries from another phone, a log, or what makes a car live. You see what it is before anything is kept.",
 	openFile: "Open a file",
 	paste: "Or paste a link",
 	pasteGo: "Open the link",
@@ -62,7 +63,8 @@ export const words = {
 		`${entries(count)} of “${car}”, ${added === 0 ? "none of them new" : added === count ? "all new" : `${added} new`}.`,
 	carIsNew: "This car is new on this phone.",
 	lacks: (count: number) =>
-		`The other phone had written ${entries(count)} before these that are missing here: ask for more, best by “Show what this phone has”.`,
+		`At least ${entries(count)} written before these ${count === 1 ? "is" : "are"} missing here: ask for more, best by “Show what this phone has”.`,
+	unreckoned: "These are so many that the phone works out what they come to only once you keep them.",
 	newCalibration: (name: string) => `A calibration: “${name}”`,
 	flashed: (name: string) => `Flashed: “${name}”`,
 	takenBack: "An entry is taken back",
@@ -78,6 +80,7 @@ export const words = {
 		`${setting}: “${own}” here, “${other}” there. The other phone’s counts, on both.`,
 	decidedWhy: "Of two the one changed last counts; both phones come to the same.",
 	noValue: "nothing",
+	tankParts: { gaugeSd: "Doubt of the gauge", clickSd: "Doubt of the nozzle’s click" },
 	notNew: "There is nothing new in it.",
 	keep: "Keep",
 	leave: "Don’t keep it",
@@ -91,12 +94,14 @@ export const words = {
 		entryLacking:
 			"These entries take back one that this phone does not have: let the other phone hand over what is lacking, or “Everything”.",
 	},
+	notPutBy: "The phone had no room to put by what was shared: make some, then share it again.",
 	unreadable: "The phone would not give what was handed to the app: choose it again.",
 	tooLong: (most: string) => `The file is over ${most}, which no log and no card is: choose another one.`,
 
 	carTitle: "Other phones and cards",
 	carHand: "Hand over entries",
 	carTake: "Scan or open",
+	carLive: "Live, through a server of your own",
 };
 
 export type Words = typeof words;

@@ -8,7 +8,7 @@ export const words = {
 	entries: (added: number, known: number) =>
 		`${added} new ${added === 1 ? "entry" : "entries"}, ${known} known already`,
 	entriesLacking: (added: number, known: number, lacking: number) =>
-		`${added} new ${added === 1 ? "entry" : "entries"}, ${known} known already; the file lacks ${lacking} that its phone had written`,
+		`${added} new ${added === 1 ? "entry" : "entries"}, ${known} known already; the file lacks at least ${lacking} that its phone had written`,
 	opened: (car: string, entries: string) => `“${car}” is here now: ${entries}.`,
 	joined: (entries: string) => `The log of this car was joined: ${entries}.`,
 	joinedDecided: (entries: string, settings: string) =>

@@ -23,6 +23,7 @@ export const words = {
 	card: "Calibration card",
 	take: "Take over",
 	hand: "Hand over",
+	live: "Live",
 	setup: "Set up a car",
 };
 
