@@ -15,8 +15,8 @@ const define = {
 	__HEELTAP_LIVE__: JSON.stringify(liveServers()),
 };
 
-// Left to Vitest one core would be idle: on two that is half.
-const maxWorkers = "100%";
+// One more than the two cores of CI: tests of screens wait for timers for a quarter of their time.
+const maxWorkers = 3;
 
 // Of the built app in Chromium, those that no measured time or time-out hangs on: two at once.
 const sideBySide = ["access", "keyboard", "report", "spoken", "update"].map((name) => `tests/e2e/${name}.test.ts`);
@@ -105,6 +105,7 @@ export default defineConfig({
 					environment: "jsdom",
 					include: ["tests/{app,pwa}/**/*.test.{ts,tsx}"],
 					setupFiles: ["tests/app/cleanup.ts", "tests/helpers/fewParticles.ts"],
+					testTimeout: 20_000,
 					// Left to Node, Testing Library would load a second Preact.
 					server: { deps: { inline: ["@testing-library/preact"] } },
 					maxWorkers,
