@@ -26,7 +26,7 @@ export const areas: Readonly<Record<string, Area>> = {
 	estimator: {
 		source: "src/domain/estimator",
 		tests: [
-			...inFolder("tests/domain/estimator", "belief pump draws quantile lawful stretch resample trim jcgm101 leg"),
+			...inFolder("tests/domain/estimator", "belief resample pump draws quantile lawful stretch trim jcgm101 leg"),
 			"tests/domain/pumpView.test.ts",
 			...inFolder("tests/domain/estimator", "absorb"),
 		],

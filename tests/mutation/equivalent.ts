@@ -99,4 +99,16 @@ export const equivalent: readonly Equivalent[] = [
 		change: "plans[plan].needs <= sure → plans[plan].needs < sure",
 		why: "no amount differs from another by just a millionth of a litre",
 	},
+	{
+		file: "src/domain/estimator/leg.ts",
+		line: 'odometer: "unusable",',
+		change: '"unusable" → ""',
+		why: "any word will do that is neither a number nor null",
+	},
+	{
+		file: "src/domain/estimator/resample.ts",
+		line: "for (let i = 0; i < size; i++) result[i] = from[parent[i]];",
+		change: "i < size → i <= size",
+		why: "beyond its end a typed array keeps nothing",
+	},
 ];

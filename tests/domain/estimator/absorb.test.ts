@@ -4,6 +4,7 @@ import type { Belief } from "../../../src/domain/estimator/belief";
 import { estimateOf, levelOf } from "../../../src/domain/estimator/estimate";
 import type { TankEvent } from "../../../src/domain/event";
 import { contentRange } from "../../../src/domain/quantity";
+import { bitsOf } from "../../helpers/bitsOf";
 import { aFill, aLevel, aPumpReading, aStart, aTankReading, aTrimReading } from "../../helpers/logs";
 
 const tank = { capacityL: 58 } as never;
@@ -117,6 +118,18 @@ describe("A reading", () => {
 		);
 		expect(said(belief).high).toBeGreaterThan(0.84);
 	});
+});
+
+test("A gauge that is noted again with a later fill of the stop says nothing more, to the last bit", () => {
+	const size = 2 ** 8;
+	const after = (gauge: Record<string, unknown>) =>
+		[
+			aStart({ gauge: 0.4 }),
+			aFill({ id: "first", litres: 10, gauge: 0.3 }),
+			aFill({ id: "second", litres: 8, ...gauge }),
+		].reduce((belief, event) => absorb(belief, event, tank, size).belief, initialBelief("car", tank, size));
+	expect(bitsOf(after({ gauge: 0.3 }))).toBe(bitsOf(after({})));
+	expect(bitsOf(after({ gauge: 0.9 }))).toBe(bitsOf(after({})));
 });
 
 describe("A level that cannot be", () => {

@@ -156,6 +156,14 @@ describe("A leg between two odometers", () => {
 		expect(bitsOf(since(known, [first, second]))).toBe(bitsOf(since(known, [first, ...without([second])])));
 	});
 
+	test("has draws of its stop's own, whichever entry brings it", () => {
+		const small = prepared(known, 2 ** 8, seedsFor("small"));
+		const consumptionBy = (id: string, stop: string) =>
+			bitsOf(absorb(small, stopAt(8, { id, stop, litres: 5, odometerKm: 12_600 }), tank, 2 ** 8).belief.consumption);
+		expect(consumptionBy("one", "here")).toBe(consumptionBy("other", "here"));
+		expect(consumptionBy("one", "there")).not.toBe(consumptionBy("one", "here"));
+	});
+
 	test("of no length between two stops is neither leg nor fault", () => {
 		const across = stopAt(8, { litres: 30, odometerKm: 12_400 });
 		const found = since(known, [across]);

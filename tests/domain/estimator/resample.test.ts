@@ -32,6 +32,11 @@ describe("prepared(belief, size, seeds)", () => {
 
 	test("leaves a sample alone whose weights are even enough", () => {
 		expect(prepared(blended, largeSample, seeds())).toBe(blended);
+		// By Kish's size (Σw)²/Σw² three of five equal ones are just enough, and three of six are not.
+		const even = { ...blended, weight: Float32Array.of(1, 0, 1, 0, 1) };
+		expect(prepared(even, 5, seeds())).toBe(even);
+		const uneven = prepared({ ...blended, weight: Float32Array.of(1, 0, 1, 0, 1, 0) }, 6, seeds());
+		expect([...uneven.weight]).toEqual([1, 1, 1, 1, 1, 1]);
 	});
 
 	test.each([
