@@ -20,9 +20,35 @@ const maxWorkers = 3;
 
 // Of the built app in Chromium, those that no measured time hangs on: two at once, with the other engines.
 const sideBySide = [
-	"tests/e2e/{access,german,keyboard,policy,report,spoken,update}.test.ts",
+	"tests/e2e/{access,damage,german,keyboard,lighthouse,policy,report,spoken,update}.test.ts",
 	"tests/live/twoBrowsers.test.ts",
 ];
+
+// What a screen says beside the ways through it: run with the other engines, or the first command would not end in time.
+const slowScreens = [
+	"tests/app/{doubt,engineCard,engineEdge,mixTable,why,costs,readingsByTool,readingsCorrection}.test.tsx",
+	"tests/app/{automaticBackup,dataLogSaved}.test.tsx",
+	"tests/app/{car,entry,evidence,plan}InGerman.test.tsx",
+];
+
+/** Tests in jsdom. */
+function screens(name: string, which: { readonly include: string[]; readonly exclude?: string[] }) {
+	return {
+		root,
+		// A copy: Vitest takes what it is given apart.
+		define: { ...define },
+		test: {
+			name,
+			...which,
+			environment: "jsdom",
+			setupFiles: ["tests/app/cleanup.ts", "tests/helpers/fewParticles.ts"],
+			testTimeout: 20_000,
+			// Left to Node, Testing Library would load a second Preact.
+			server: { deps: { inline: ["@testing-library/preact"] } },
+			maxWorkers,
+		},
+	};
+}
 
 export default defineConfig({
 	root: "src",
@@ -99,21 +125,8 @@ export default defineConfig({
 					maxWorkers,
 				},
 			},
-			{
-				root,
-				// A copy: Vitest takes what it is given apart.
-				define: { ...define },
-				test: {
-					name: "component",
-					environment: "jsdom",
-					include: ["tests/{app,pwa}/**/*.test.{ts,tsx}"],
-					setupFiles: ["tests/app/cleanup.ts", "tests/helpers/fewParticles.ts"],
-					testTimeout: 20_000,
-					// Left to Node, Testing Library would load a second Preact.
-					server: { deps: { inline: ["@testing-library/preact"] } },
-					maxWorkers,
-				},
-			},
+			screens("component", { include: ["tests/{app,pwa}/**/*.test.{ts,tsx}"], exclude: slowScreens }),
+			screens("slowScreens", { include: slowScreens }),
 			{
 				root,
 				define: { ...define },

@@ -151,64 +151,6 @@ test("after the browser was killed everything is there", async () => {
 	expect(counts).toEqual({ calibration: 1, start: 1, fill: 4, void: 1 });
 });
 
-/** What only this screen shows. */
-const marks: Readonly<Record<string, string>> = {
-	tank: ".verdict",
-	fill: ".keypad",
-	log: 'main a[href^="#/entry"]',
-	car: 'main a[href="#/calibration"]',
-	calibration: 'main button[type="submit"]',
-	engine: "main .withunit",
-	measure: 'main a[href="#/measure/tube"]',
-	"measure/analyser": 'main button[type="submit"]',
-	"measure/tube": 'main button[type="submit"]',
-	"measure/reported": 'main button[type="submit"]',
-	"measure/trim": 'main button[type="submit"]',
-	"measure/gauge": 'main input[type="range"]',
-	datalog: 'main input[type="file"]',
-	costs: ".coststops a",
-	places: "main h2",
-	why: 'main [aria-label="What already helps"]',
-	"place/Nowhere": 'main a[href="#/places"]',
-	table: ".mixpicture text",
-	setup: 'main input[type="file"]',
-};
-
-const lights = ["light", "dark", "sun"];
-
-/** Breaches on the screen as it stands, in every light. */
-async function breaches(): Promise<string[]> {
-	const found: string[] = [];
-	for (const light of lights) {
-		await page.evaluate((chosen) => {
-			document.documentElement.dataset.theme = chosen;
-		}, light);
-		found.push(...(await axe(page)).map((breach) => `${light}: ${breach}`));
-	}
-	return found;
-}
-
-test("every screen is free of breaches of accessibility, in every light", { timeout: 300_000 }, async () => {
-	await site.start();
-	for (const screen of Object.keys(marks)) {
-		await page.goto(`${site.origin}/#/${screen}`);
-		await page.reload();
-		await page.locator(marks[screen]).first().waitFor();
-		expect(await breaches(), screen).toEqual([]);
-	}
-	// One entry, and the form that corrects it.
-	await page.goto(`${site.origin}/#/log`);
-	await page
-		.getByRole("link", { name: /40.L of “Flex fuel E85/ })
-		.first()
-		.click();
-	await page.getByRole("heading", { name: "What it did" }).waitFor();
-	expect(await breaches(), "entry").toEqual([]);
-	await page.getByRole("link", { name: "Correct this stop" }).or(button("Correct this stop")).click();
-	await page.getByText(/^You are correcting/).waitFor();
-	expect(await breaches(), "correct").toEqual([]);
-});
-
 test("no error was logged, and no request has left the origin", () => {
 	expect(errors.filter((text) => !/ERR_CONNECTION_REFUSED|ERR_PROXY/.test(text))).toEqual([]);
 	expect(phone.leaks(site.origin)).toEqual([]);
