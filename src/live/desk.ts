@@ -10,7 +10,7 @@ import { type LiveCar, openNotes } from "./notes";
 import { CarGoneError, replicate, type Standing } from "./replicate";
 import { locked, type Run, runOf } from "./run";
 import { newKey } from "./seal";
-import { firstState, type LiveAnswer, type LiveAsk, type LiveState } from "./state";
+import { firstState, type LiveAnswer, type LiveAsk, type LiveState, liveChannel } from "./state";
 import { RefusedByServer, type Wire } from "./wire";
 
 export interface Desk {
@@ -45,7 +45,7 @@ const lingerMs = 1_000;
 const revisitMs = 2 * 60_000;
 
 export async function openDesk(store: Store, means: Means = realMeans): Promise<Desk> {
-	const name = means.name ?? "heeltap-live";
+	const name = means.name ?? liveChannel;
 	const notes = await openNotes(name);
 	const channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel(name);
 	const states = new Map<string, LiveState>();

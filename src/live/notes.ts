@@ -74,7 +74,7 @@ interface Schema extends DBSchema {
 	known: { key: [carId: string, name: string]; value: 1 };
 }
 
-export async function openNotes(name = "heeltap-live"): Promise<LiveNotes> {
+export async function openNotes(name: string): Promise<LiveNotes> {
 	const db: IDBPDatabase<Schema> = await openDB<Schema>(name, 1, {
 		upgrade(db) {
 			for (const store of ["cars", "progress", "known"] as const) db.createObjectStore(store);

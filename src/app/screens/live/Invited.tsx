@@ -8,6 +8,7 @@ import { useBeginLive } from "../../useBeginLive";
 import { useLive } from "../../useLive";
 import { codesWords } from "../../words/codes";
 import { liveWords } from "../../words/live";
+import { BeginButton } from "./BeginButton";
 
 /** An invitation as it came: nothing happens before "Switch on". */
 export function Invited({ access }: { readonly access: Access }) {
@@ -50,19 +51,12 @@ export function Invited({ access }: { readonly access: Access }) {
 							/>
 						)}
 						{live && <p>{words.replaces(live.server)}</p>}
-						{fault && (
-							<p class="fault" role="alert">
-								{fault}
-							</p>
-						)}
-						<button
-							type="button"
-							class="button main"
+						<BeginButton
+							label={words.switchOn}
 							disabled={busy || live === undefined}
-							onClick={() => begin({ do: "on", carId: car.id, access }, car.name)}
-						>
-							{words.switchOn}
-						</button>
+							fault={fault}
+							onBegin={() => begin({ do: "on", carId: car.id, access }, car.name)}
+						/>
 					</>
 				)
 			)}

@@ -7,6 +7,7 @@ import { useLive } from "../../useLive";
 import { codesWords } from "../../words/codes";
 import { handWords } from "../../words/hand";
 import { liveWords } from "../../words/live";
+import { BeginButton } from "./BeginButton";
 
 /** The code of another phone as it came: nothing is kept before "Keep". */
 export function Paired({ pairing }: { readonly pairing: Pairing }) {
@@ -42,19 +43,12 @@ export function Paired({ pairing }: { readonly pairing: Pairing }) {
 					<p>{words.pairedMore}</p>
 					<p>{here ? words.joins : handWords().carIsNew}</p>
 					{other && <p>{words.replaces(other)}</p>}
-					{fault && (
-						<p class="fault" role="alert">
-							{fault}
-						</p>
-					)}
-					<button
-						type="button"
-						class="button main"
+					<BeginButton
+						label={words.keep}
 						disabled={busy || live === undefined}
-						onClick={() => begin({ do: "join", pairing }, carName)}
-					>
-						{words.keep}
-					</button>
+						fault={fault}
+						onBegin={() => begin({ do: "join", pairing }, carName)}
+					/>
 				</>
 			)}
 			<a class="button wide" href={state.car ? "#/tank" : "#/setup"}>
