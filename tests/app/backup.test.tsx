@@ -6,6 +6,7 @@ import { askOnceToPersist } from "../../src/app/keptData";
 import type { LogEvent } from "../../src/domain/event";
 import { formatLog } from "../../src/store/backup";
 import { aCar, aFill, aStart } from "../helpers/logs";
+import { answerQuestion } from "./answerQuestion";
 import { type RenderedApp, renderApp } from "./renderApp";
 
 const now = Date.parse("2026-06-30T12:00:00Z");
@@ -223,12 +224,12 @@ describe("askOnceToPersist()", () => {
 	test("is called with the first saved fill, and not before", async () => {
 		const persist = vi.fn(async () => true);
 		offerStorage({ persisted: async () => false, persist });
-		const { user } = await renderApp({ at: "#/fill", now, logs: [{ car: aCar(), events: [start(0.3)] }] });
+		const app = await renderApp({ at: "#/fill", now, logs: [{ car: aCar(), events: [start(0.3)] }] });
+		const { user } = app;
 		await user.click(await screen.findByRole("button", { name: "5" }));
 		expect(persist).not.toHaveBeenCalled();
 		await user.click(button(/^Save 5/));
-		const asked = screen.findByRole("button", { name: "Save it, it is in the tank" }).then((sure) => user.click(sure));
-		await Promise.race([asked, screen.findByText(/^Saved\./)]);
+		await answerQuestion(app);
 		await waitFor(() => expect(persist).toHaveBeenCalledTimes(1));
 	});
 });

@@ -6,6 +6,7 @@ import type { KeeperPort } from "../../src/app/keeperPort";
 import type { FillEvent } from "../../src/domain/event";
 import type { PlanAnswer, PlanAsk } from "../../src/keeper/view";
 import { aCalibration, aCar, aFill, aStart } from "../helpers/logs";
+import { answerQuestion } from "./answerQuestion";
 import { type RenderedApp, renderApp } from "./renderApp";
 
 const car = aCar({ calibrations: [aCalibration({ name: "Blend 30" })], currency: "EUR" });
@@ -97,11 +98,7 @@ async function press(app: RenderedApp, digits: string): Promise<void> {
 
 async function save(app: RenderedApp, name: string): Promise<void> {
 	await app.user.click(button(name));
-	const asked = () => screen.queryByRole("button", { name: "Save it, it is in the tank" });
-	await waitFor(() => asked() ?? expect(location.hash).toBe("#/tank"));
-	const sure = asked();
-	if (sure) await app.user.click(sure);
-	await waitFor(() => expect(location.hash).toBe("#/tank"));
+	await answerQuestion(app);
 }
 
 test("a plan leads through the stop: as planned, then the second anew, then saved under the planned ids", async () => {
