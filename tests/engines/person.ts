@@ -30,9 +30,15 @@ export function personAt(engine: Engine) {
 			await new Promise((done) => setTimeout(done, 25));
 		}
 	}
+	/** Taps what rests: found twice at the same place. */
 	async function tap(role: string, name: Name, inside?: string): Promise<void> {
-		const { x, y } = await find(role, name, { uncovered: true, ...(inside !== undefined && { inside }) });
-		await engine.tap(x, y);
+		const look = () => find(role, name, { uncovered: true, ...(inside !== undefined && { inside }) });
+		for (let last = await look(); ; ) {
+			await new Promise((done) => setTimeout(done, 50));
+			const now = await look();
+			if (now.x === last.x && now.y === last.y) return engine.tap(now.x, now.y);
+			last = now;
+		}
 	}
 	async function holds(name: Name, text: string): Promise<void> {
 		for (const deadline = Date.now() + 10_000; ; ) {

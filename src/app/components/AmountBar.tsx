@@ -5,6 +5,7 @@ import { budgetsOf } from "../../domain/warnings";
 import { inTwenty, volume, volumeRange } from "../format";
 import { typedNumber } from "../typedNumber";
 import { type PreviewSource, usePreviewed } from "../usePreview";
+import { useSteadyHeight } from "../useSteadyHeight";
 import { fillWords } from "../words/fill";
 import "./AmountBar.css";
 import "./slider.css";
@@ -24,6 +25,7 @@ const width = 1000;
 /** A slider for the amount, over a ruler that shows where the blend would be inside the window and where the lean limit lies. */
 export function AmountBar({ source, amount, most, unit, onSlide }: AmountBarProps) {
 	const preview = usePreviewed(source);
+	const said = useSteadyHeight<HTMLParagraphElement>(preview);
 	const outlook = preview?.outlook ?? null;
 	const budgets = budgetsOf(preview?.calibration ?? null);
 	const inside = outlook && insideStretch(outlook, budgets);
@@ -53,7 +55,9 @@ export function AmountBar({ source, amount, most, unit, onSlide }: AmountBarProp
 				value={fromLitres(amount, unit)}
 				onInput={(event) => onSlide(rounded(event.currentTarget.valueAsNumber, step))}
 			/>
-			<p class="small">{words(inside, lean, best, last, unit)}</p>
+			<p class="small" ref={said}>
+				{words(inside, lean, best, last, unit)}
+			</p>
 		</div>
 	);
 }

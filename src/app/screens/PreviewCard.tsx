@@ -5,6 +5,7 @@ import { DotPlot } from "../components/DotPlot";
 import { inTwenty, percent, percentRange } from "../format";
 import { verdictWords, warningWords } from "../text";
 import { type PreviewSource, usePreviewed } from "../usePreview";
+import { useSteadyHeight } from "../useSteadyHeight";
 import { fillWords } from "../words/fill";
 
 interface PreviewCardProps {
@@ -15,8 +16,9 @@ interface PreviewCardProps {
 /** The dots as they would stand after what is typed. */
 export function PreviewCard({ source, unit }: PreviewCardProps) {
 	const preview = usePreviewed(source);
+	const card = useSteadyHeight<HTMLElement>(preview);
 	const words = fillWords();
-	if (!preview) return <p class="soft">{words.reckoning}</p>;
+	if (!preview) return <p class="preview soft">{words.reckoning}</p>;
 	const { estimate, before, calibration, surprise } = preview;
 	const { fills } = preview.about;
 	const poured = fills.length > 0;
@@ -29,7 +31,7 @@ export function PreviewCard({ source, unit }: PreviewCardProps) {
 	const odd = warningsFor(estimate, calibration, surprise).find(({ code }) => code.startsWith("impossible"));
 	const outside = (estimate.above ?? 0) + (estimate.below ?? 0);
 	return (
-		<section class="preview stack" aria-label={words.previewTitle}>
+		<section class="preview stack" ref={card} aria-label={words.previewTitle}>
 			<DotPlot
 				dots={estimate.dots}
 				window={calibration?.window ?? null}
