@@ -18,11 +18,11 @@ const define = {
 // One more than the two cores of CI: tests of screens wait for timers for a quarter of their time.
 const maxWorkers = 3;
 
-// Of the built app in Chromium, those that no measured time hangs on: two at once, with the other engines.
-const sideBySide = [
-	"tests/e2e/{access,damage,german,keyboard,lighthouse,policy,report,spoken,update}.test.ts",
-	"tests/live/twoBrowsers.test.ts",
-];
+// Of the built app, those that no measured time hangs on: side by side, with the other engines.
+const sideBySide = ["tests/e2e/{access,german,keyboard,policy,report,spoken}.test.ts"];
+
+// What would not end in CI's time.
+const long = ["tests/e2e/{damage,update}.test.ts", "tests/live/{twoBrowsers,long/*}.test.ts"];
 
 // Screens whose tests change the language or put something else in a module's place: each begins with modules of its own.
 const apart = [
@@ -108,6 +108,7 @@ export default defineConfig({
 						"tests/live/{*,long/*}.test.ts",
 						"tests/size.test.ts",
 					],
+					isolate: false,
 					testTimeout: 60_000,
 					maxWorkers,
 				},
@@ -120,6 +121,7 @@ export default defineConfig({
 					name: "keeper",
 					include: ["tests/keeper/**/*.test.ts"],
 					setupFiles: "tests/helpers/fewParticles.ts",
+					isolate: false,
 					testTimeout: 60_000,
 					maxWorkers,
 				},
@@ -133,7 +135,7 @@ export default defineConfig({
 				test: {
 					name: "e2e",
 					include: ["tests/e2e/**/*.test.ts", "tests/live/*.test.ts", "tests/size.test.ts"],
-					exclude: sideBySide,
+					exclude: [...sideBySide, ...long],
 					globalSetup: "tests/e2e/build.ts",
 					fileParallelism: false,
 					// After the others: times and time-outs are measured on a quiet machine.
@@ -149,7 +151,7 @@ export default defineConfig({
 					name: "engines",
 					include: ["tests/{engines,crash}/**/*.test.ts", ...sideBySide],
 					globalSetup: "tests/e2e/build.ts",
-					maxWorkers: 2,
+					maxWorkers,
 					sequence: { groupOrder: 2 },
 					testTimeout: 300_000,
 					hookTimeout: 300_000,
@@ -172,7 +174,7 @@ export default defineConfig({
 				define: { ...define },
 				test: {
 					name: "long",
-					include: ["tests/live/long/*.test.ts"],
+					include: long,
 					globalSetup: "tests/e2e/build.ts",
 					fileParallelism: false,
 					sequence: { groupOrder: 4 },

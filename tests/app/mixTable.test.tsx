@@ -254,7 +254,7 @@ test("a browser that draws no pictures is told of, and printing goes on", async 
 	expect(document.documentElement.dataset.prints).toBe("sheet");
 	location.hash = "#/car";
 	await screen.findByRole("heading", { name: "Calibrations" });
-	expect(document.documentElement.dataset.prints).toBeUndefined();
+	await waitFor(() => expect(document.documentElement.dataset.prints).toBeUndefined());
 });
 
 const units = fc.constantFrom<VolumeUnit>("L", "gal", "imp gal");

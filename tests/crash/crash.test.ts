@@ -6,8 +6,8 @@ import { killingDisk } from "./disk";
 import { crashRounds } from "./rounds";
 
 test.each([
-	[chromium, 8],
-	[firefox, 4],
+	[chromium, 5],
+	[firefox, 3],
 ] as const)(
 	"a stop that $name called saved outlives a killed browser, once and whole, and a typed form comes back",
 	async (maker, rounds) => {
