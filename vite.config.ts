@@ -40,7 +40,7 @@ function screens(name: string, which: { readonly include: string[]; readonly exc
 			name,
 			...which,
 			environment: "jsdom",
-			setupFiles: ["tests/app/cleanup.ts", "tests/helpers/fewParticles.ts"],
+			setupFiles: ["tests/app/cleanup.ts", "tests/helpers/fewParticles.ts", "tests/helpers/drawn.ts"],
 			testTimeout: 20_000,
 			// Left to Node, Testing Library would load a second Preact.
 			server: { deps: { inline: ["@testing-library/preact"] } },
@@ -108,6 +108,7 @@ export default defineConfig({
 						"tests/live/{*,long/*}.test.ts",
 						"tests/size.test.ts",
 					],
+					setupFiles: "tests/helpers/drawn.ts",
 					isolate: false,
 					testTimeout: 60_000,
 					maxWorkers,
@@ -120,7 +121,7 @@ export default defineConfig({
 				test: {
 					name: "keeper",
 					include: ["tests/keeper/**/*.test.ts"],
-					setupFiles: "tests/helpers/fewParticles.ts",
+					setupFiles: ["tests/helpers/fewParticles.ts", "tests/helpers/drawn.ts"],
 					isolate: false,
 					testTimeout: 60_000,
 					maxWorkers,

@@ -17,7 +17,7 @@ beforeAll(async () => {
 	site = await openSite(inject("dist"));
 	phone = await openPhone(profile.path, { serviceWorkers: "block" });
 	page = phone.page;
-	page.setDefaultTimeout(20_000);
+	page.setDefaultTimeout(60_000);
 	await page.goto(`${site.origin}/`);
 	await page.getByRole("button", { name: /^Look around/ }).click();
 	await page.getByRole("heading", { name: /^Boost/ }).waitFor();

@@ -34,12 +34,12 @@ const stop = "invented-stop-18-flex";
 /** Mark by address. */
 export const everyScreen: Readonly<Record<string, string>> = {
 	tank: ".figures",
-	fill: ".preview",
+	fill: ".preview .line",
 	plan: ".pours",
 	log: 'main a[href^="#/entry"]',
 	[`entry/${stop}`]: 'main h2:text-is("What it did")',
 	"entry/invented-reading-1": 'main h2:text-is("What it did")',
-	[`correct/${stop}`]: ".preview",
+	[`correct/${stop}`]: ".preview .line",
 	car: 'main a[href="#/calibration"]',
 	calibration: 'main button[type="submit"]',
 	"calibration/invented-30": 'main button[type="submit"]',
