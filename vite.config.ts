@@ -19,10 +19,13 @@ const define = {
 const maxWorkers = 3;
 
 // Of the built app, those that no measured time hangs on: side by side, with the other engines.
-const sideBySide = ["tests/e2e/{access,german,keyboard,policy,report,spoken}.test.ts"];
+const sideBySide = ["tests/e2e/{access,policy}.test.ts"];
 
 // What would not end in CI's time.
-const long = ["tests/e2e/{damage,update}.test.ts", "tests/live/{twoBrowsers,long/*}.test.ts"];
+const long = [
+	"tests/e2e/{damage,german,keyboard,report,spoken,update}.test.ts",
+	"tests/live/{twoBrowsers,long/*}.test.ts",
+];
 
 // Screens whose tests change the language or put something else in a module's place: each begins with modules of its own.
 const apart = [

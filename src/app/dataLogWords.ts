@@ -1,12 +1,13 @@
 /** Data logs in words: which of them fit a reason, a unit, a size. */
+
 import type { Refusal } from "../datalog/refusal";
 import { idleSpeed, mostColumns, warmC, windowS } from "../domain/datalog/constants";
 import type { Unit } from "../domain/datalog/role";
 import type { Reason } from "../domain/datalog/steady";
 import type { VolumeUnit } from "../domain/units";
 import { distanceUnit, fromKm } from "./format";
+import { numbers } from "./formatters";
 import { dataLogWords } from "./words/dataLog";
-import { locale } from "./words/language";
 
 /** Why there is nothing to show of a file: by itself, or because the app has a fault. */
 export type Trouble = Refusal | "broken";
@@ -37,7 +38,7 @@ export function reasonWords(reason: Reason, unit: VolumeUnit): string {
 	}
 }
 
-const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+const whole = numbers({ maximumFractionDigits: 0 });
 
 export function wholeWords(count: number): string {
 	return whole.format(count);

@@ -1,4 +1,5 @@
 /** A contradiction in words: what disagrees, what may be behind it and how likely, and what settles it. */
+
 import type { Explanation } from "../domain/doubt/explanation";
 import type { Surprise } from "../domain/estimator/absorb";
 import { rubbishChance } from "../domain/estimator/constants";
@@ -6,14 +7,14 @@ import type { FillEvent, Product, ReadingEvent, StartEvent, TankEvent } from "..
 import type { VolumeUnit } from "../domain/units";
 import type { Contradiction } from "../keeper/view";
 import { date, distanceUnit, exactPercent, exactVolume, percent } from "./format";
+import { numbers } from "./formatters";
 import type { Remedy } from "./remedies";
 import { typedOdometer } from "./stopDetails";
 import { productName, productRange } from "./text";
 import { doubtWords } from "./words/doubt";
 import type { Thing } from "./words/en/doubt";
-import { locale } from "./words/language";
 
-const count = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+const count = numbers({ maximumFractionDigits: 0 });
 
 /** What disagrees, a sentence each; at least one. */
 export function disagreements({ surprises, doubt }: Contradiction, unit: VolumeUnit): string[] {

@@ -1,15 +1,16 @@
 /** Everything an event says, as terms and what they are. */
+
 import type { FillEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Calibration, Car } from "../domain/vehicle";
 import { budgetsOf } from "../domain/warnings";
 import { dateTime, distanceUnit, exactPercent, exactPercentRange, exactVolume, inTwenty } from "./format";
+import { numbers } from "./formatters";
 import { fillsIn, type LogItem, type ToldEvent } from "./logView";
 import { unitPrice } from "./money";
 import { typedOdometer } from "./stopDetails";
 import { productName, productRange } from "./text";
 import { entryScreenWords } from "./words/entry";
-import { locale } from "./words/language";
 import { methodsWords } from "./words/methods";
 
 export interface Fact {
@@ -17,7 +18,7 @@ export interface Fact {
 	readonly is: string;
 }
 
-const exact = new Intl.NumberFormat(locale, { maximumFractionDigits: 9 });
+const exact = numbers({ maximumFractionDigits: 9 });
 
 /** What the whole entry says; of a stop, what its fills share. */
 export function factsOf(item: LogItem, car: Car, unit: VolumeUnit): Fact[] {

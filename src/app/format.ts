@@ -1,19 +1,20 @@
 /** Numbers and times for reading, rounded to what is known. */
+
 import type { VolumeUnit } from "../domain/units";
 import { fromLitres } from "../domain/units";
+import { dates, numbers } from "./formatters";
 import { formatWords } from "./words/format";
-import { locale } from "./words/language";
 
-const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
-const tenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
-const typed = new Intl.NumberFormat(locale, { maximumFractionDigits: 3 });
+const whole = numbers({ maximumFractionDigits: 0 });
+const tenth = numbers({ minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const typed = numbers({ maximumFractionDigits: 3 });
 
 /** Number and unit stay on one line. */
 const space = "\u00a0";
 
 /** A content in whole percent, without the sign. */
 export function points(content: number): string {
-	return whole.format(content * 100);
+	return whole.format(Math.round(content * 100));
 }
 
 export function percent(content: number): string {
@@ -73,8 +74,8 @@ export function inTwenty(chance: number): string {
 	return count === 20 && chance < 0.995 ? words.moreThanNineteen : words.inTwenty(whole.format(count));
 }
 
-const day = new Intl.DateTimeFormat(locale, { dateStyle: "medium" });
-const dayAndTime = new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short" });
+const day = dates({ dateStyle: "medium" });
+const dayAndTime = dates({ dateStyle: "medium", timeStyle: "short" });
 
 export function date(iso: string): string {
 	return day.format(Date.parse(iso));

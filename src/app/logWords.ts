@@ -1,11 +1,12 @@
 /** The log in words: what happened, what it did, and what it means to take it back. */
+
 import { unknownContents } from "../domain/estimator/constants";
 import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";
 import { eventSentence } from "./eventWords";
 import { inTwenty, percentRange } from "./format";
+import { dates } from "./formatters";
 import { fillsIn, type LogItem, type Outside, type ToldEvent } from "./logView";
-import { locale } from "./words/language";
 import { logScreenWords } from "./words/log";
 
 export function itemWords(item: LogItem, car: Car, unit: VolumeUnit): string {
@@ -53,7 +54,7 @@ export function voidingWords(item: LogItem, items: readonly LogItem[], car: Car)
 	}
 }
 
-const month = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric" });
+const month = dates({ month: "long", year: "numeric" });
 
 export function monthWords(iso: string): string {
 	return month.format(Date.parse(iso));

@@ -1,7 +1,8 @@
 /** What is known of a place's pumps, in words. */
+
 import type { PlaceKnown, ProductKnown } from "../keeper/advice";
 import { ago, exactPercent, exactPercentRange, percent, percentRange } from "./format";
-import { locale } from "./words/language";
+import { numbers } from "./formatters";
 import { placesWords } from "./words/places";
 
 /** A narrowing under this is the luck of the draw, and no knowledge. */
@@ -10,8 +11,8 @@ const noticeable = 0.03;
 /** Less than this is nothing that anybody could tell apart, volume fraction. */
 const nothing = 0.0005;
 
-const tenth = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
-const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+const tenth = numbers({ maximumFractionDigits: 1 });
+const whole = numbers({ maximumFractionDigits: 0 });
 
 /** The width of a range of contents, tenths only where it is narrow. */
 export function pointsWide(width: number): string {

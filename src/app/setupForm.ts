@@ -49,11 +49,17 @@ export function emptySetup(carId: string, unit: VolumeUnit): SetupForm {
 		low: "",
 		high: "",
 		measured: "",
-		measuredSd: typedNumber(2.5),
+		measuredSd: "",
 		gauge: null,
 		hasCalibration: "yes",
 		calibration: emptyCalibration,
 	};
+}
+
+/** The form with where the contents are known from; a measured one is proposed the spread of a plain analyser. */
+export function withContents(form: SetupForm, contents: ContentsChoice): SetupForm {
+	const measuredSd = contents === "measured" && form.measuredSd === "" ? typedNumber(2.5) : form.measuredSd;
+	return { ...form, contents, measuredSd };
 }
 
 /** A stored draft, if that is what it is. */

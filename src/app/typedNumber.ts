@@ -1,9 +1,14 @@
 /** Numbers as people type them here: with the decimal sign of their language. Read is either. */
-import { locale } from "./words/language";
+import { numbers } from "./formatters";
 
-const mark = (1.5).toLocaleString(locale).includes(",") ? "," : ".";
+const aNumber = numbers({ minimumFractionDigits: 1 });
+
+/** The decimal sign of the language. */
+export function decimalSign(): "," | "." {
+	return aNumber.format(1.5).includes(",") ? "," : ".";
+}
 
 /** A number, or the digits of one with a point. */
 export function typedNumber(value: number | string): string {
-	return String(value).replace(".", mark);
+	return String(value).replace(".", () => decimalSign());
 }

@@ -1,4 +1,5 @@
 /** Why the number is what it is, in words. */
+
 import type { FillEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Evidence, EvidenceFound, EvidenceWorth } from "../domain/why/evidence";
@@ -7,9 +8,9 @@ import type { Source } from "../domain/why/sources";
 import type { Told } from "../domain/why/trace";
 import type { ToldStop, Why } from "../domain/why/why";
 import { date, exactPercent, exactPercentRange, exactVolume, percent, percentRange, volume } from "./format";
+import { numbers } from "./formatters";
 import { productName } from "./text";
 import type { Way } from "./words/en/why";
-import { locale } from "./words/language";
 import { whyWords } from "./words/why";
 
 /** A range this narrow is told in tenths, or not at all. */
@@ -21,8 +22,8 @@ const noticeable = 0.03;
 /** A range this narrow, and what becomes of it, is told in tenths. */
 const tenthsBelow = 0.1;
 
-const tenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
-const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+const tenth = numbers({ minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const whole = numbers({ maximumFractionDigits: 0 });
 
 /** What is not known, as the beginning of a line. */
 export function sourceWords(source: Source): string {

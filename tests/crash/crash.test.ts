@@ -6,8 +6,8 @@ import { killingDisk } from "./disk";
 import { crashRounds } from "./rounds";
 
 test.each([
-	[chromium, 5],
-	[firefox, 3],
+	[chromium, 4],
+	[firefox, 2],
 ] as const)(
 	"a stop that $name called saved outlives a killed browser, once and whole, and a typed form comes back",
 	async (maker, rounds) => {

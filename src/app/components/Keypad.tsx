@@ -1,4 +1,4 @@
-import { locale } from "../words/language";
+import { decimalSign } from "../typedNumber";
 import { stopWords } from "../words/stop";
 import "./Keypad.css";
 
@@ -9,12 +9,12 @@ interface KeypadProps {
 	readonly label: string;
 }
 
-const separator = (1.5).toLocaleString(locale).includes(",") ? "," : ".";
 const longest = 7;
 
 /** Keys for gloves: large, in the thumb's reach, and no system keyboard that hides the dots. */
 export function Keypad({ value, onChange, label }: KeypadProps) {
 	const words = stopWords();
+	const separator = decimalSign();
 	const press = (key: string) => {
 		if (value.length >= longest) return;
 		if (key === separator) {

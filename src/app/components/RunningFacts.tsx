@@ -3,9 +3,9 @@ import type { Running, Spread } from "../../domain/running";
 import { litresPer } from "../../domain/units";
 import { isoWithOffset, useAppState } from "../app";
 import { distanceUnit, fromKm, kmPerMile } from "../format";
+import { type Formatter, numbers } from "../formatters";
 import { unitOf } from "../model";
 import { useAnswer } from "../useAnswer";
-import { locale } from "../words/language";
 import { runningWords } from "../words/running";
 import { Facts } from "./Facts";
 
@@ -55,10 +55,10 @@ function Learned({ running: { litresPer100Km, rangeKm }, unit }: LearnedProps) {
 	);
 }
 
-const whole = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2 });
-const tenth = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const whole = numbers({ maximumSignificantDigits: 2 });
+const tenth = numbers({ minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
-function spread({ median, low, high }: Spread, convert: (value: number) => number, format: Intl.NumberFormat) {
+function spread({ median, low, high }: Spread, convert: (value: number) => number, format: Formatter<number>) {
 	const [middle, from, to] = [median, low, high].map((value) => format.format(convert(value)));
 	return { median: middle, range: `${from}–${to}` };
 }

@@ -1,5 +1,5 @@
 /** Scales, steps and thinning for the chart over time. */
-import { locale } from "../words/language";
+import { dates } from "../formatters";
 
 /** Values that each hold from their instant to the next one's. */
 export interface Step {
@@ -144,10 +144,10 @@ export function timeTicks(
 }
 
 const labelGap = 10;
-const dayAndMonth = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" });
-const month = new Intl.DateTimeFormat(locale, { month: "short" });
-const monthAndYear = new Intl.DateTimeFormat(locale, { month: "short", year: "numeric" });
-const year = new Intl.DateTimeFormat(locale, { year: "numeric" });
+const dayAndMonth = dates({ day: "numeric", month: "short" });
+const month = dates({ month: "short" });
+const monthAndYear = dates({ month: "short", year: "numeric" });
+const year = dates({ year: "numeric" });
 
 function yearDiffers(at: number, before: number | undefined): boolean {
 	return before === undefined || new Date(at).getFullYear() !== new Date(before).getFullYear();

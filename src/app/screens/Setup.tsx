@@ -12,7 +12,15 @@ import { GaugeField } from "../components/GaugeField";
 import { TankFields } from "../components/TankFields";
 import { NumberField, TextField } from "../components/TextField";
 import { localFuels } from "../localFuels";
-import { type ContentsChoice, emptySetup, readNewCar, readSetup, type SetupFaults, type SetupForm } from "../setupForm";
+import {
+	type ContentsChoice,
+	emptySetup,
+	readNewCar,
+	readSetup,
+	type SetupFaults,
+	type SetupForm,
+	withContents,
+} from "../setupForm";
 import { productName, productRange } from "../text";
 import { useDraft } from "../useDraft";
 import { cardWords } from "../words/card";
@@ -209,7 +217,7 @@ function ContentsFields({ form, faults, onChange }: ContentsFieldsProps) {
 				hint={words.contentsHint}
 				options={contentsChoices()}
 				value={form.contents}
-				onChange={(contents) => onChange({ ...form, contents })}
+				onChange={(contents) => onChange(withContents(form, contents))}
 			/>
 			{form.contents === "limits" && (
 				<div class="pair">

@@ -3,11 +3,11 @@ import { Emphasised } from "../../components/Emphasised";
 import { Facts } from "../../components/Facts";
 import { durationWords } from "../../dataLogWords";
 import { exactPercent } from "../../format";
+import { numbers } from "../../formatters";
 import { signedPercent } from "../../shownByte";
 import { dataLogWords } from "../../words/dataLog";
-import { locale } from "../../words/language";
 
-const ratio = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+const ratio = numbers({ minimumFractionDigits: 2, maximumFractionDigits: 2 });
 
 /** Leaner than commanded by more than this under load is worth a word of its own (common practice). */
 const lean = 0.03;
