@@ -44,7 +44,8 @@ function screens(name: string, which: { readonly include: string[]; readonly exc
 			...which,
 			environment: "jsdom",
 			setupFiles: ["tests/app/cleanup.ts", "tests/helpers/fewParticles.ts", "tests/helpers/drawn.ts"],
-			testTimeout: 20_000,
+			// Beyond what Testing Library waits for one thing, on a machine that others use as well.
+			testTimeout: 120_000,
 			// Left to Node, Testing Library would load a second Preact.
 			server: { deps: { inline: ["@testing-library/preact"] } },
 			maxWorkers,

@@ -1,8 +1,14 @@
 import { cleanup } from "@testing-library/preact";
 import { afterAll, afterEach, vi } from "vitest";
+import { opened } from "./opened";
 
-// Testing Library does this by itself only where test functions are globals.
-afterEach(cleanup);
+afterEach(() => {
+	// Testing Library does this by itself only where test functions are globals.
+	cleanup();
+	for (const store of opened) store.close();
+	opened.clear();
+	history.replaceState(null, "", location.pathname);
+});
 
 afterAll(async () => {
 	// Preact runs effects within 100 ms of a drawing: the page must not be taken away before.

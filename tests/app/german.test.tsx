@@ -13,9 +13,6 @@ const log = { car: aCar({ calibrations: [aCalibration()] }), events: life };
 const reloadPage = vi.fn();
 vi.mock("../../src/app/reload", () => ({ reloadPage }));
 
-// Every start loads the whole app anew.
-vi.setConfig({ testTimeout: 120_000 });
-
 /** As after a start with this choice: the language is settled before any code of a screen runs. */
 function begin(language: string | null): void {
 	localStorage.removeItem("heeltap-language");

@@ -2,7 +2,6 @@
 import "fake-indexeddb/auto";
 import { cleanup, configure, render } from "@testing-library/preact";
 import { type UserEvent, userEvent } from "@testing-library/user-event";
-import { afterEach, vi } from "vitest";
 import { Main } from "../../src/app/App";
 import { AppContext } from "../../src/app/app";
 import type { KeeperPort } from "../../src/app/keeperPort";
@@ -13,6 +12,7 @@ import type { LogEvent } from "../../src/domain/event";
 import { keeperOf } from "../../src/keeper/keeper";
 import { openStore, type Store } from "../../src/store/store";
 import type { Log } from "../../src/store/wire";
+import { opened } from "./opened";
 
 export interface RenderedApp {
 	readonly user: UserEvent;
@@ -42,21 +42,15 @@ interface Options {
 
 // The estimator takes its time, and the machine may be busy with other tests.
 configure({ asyncUtilTimeout: 45_000 });
-vi.setConfig({ testTimeout: 120_000 });
 
 let phones = 0;
-const stores: Store[] = [];
-
-afterEach(() => {
-	for (const store of stores.splice(0)) store.close();
-	history.replaceState(null, "", location.pathname);
-});
 
 export async function renderApp(options: Options = {}): Promise<RenderedApp> {
 	const { at = "", logs = [], now = Date.parse("2026-06-01T15:30:00Z"), wrap = (keeper) => keeper } = options;
 	const phone = options.phone ?? `phone ${++phones}`;
 	const store = await openStore({ name: phone });
-	stores.push(store);
+	opened.add(store);
+	const start = opened.size;
 	for (const log of logs) await store.merge(log);
 	// Whoever has a log here counts in litres, wherever the tests run.
 	const units = Object.fromEntries(logs.map(({ car }) => [car.id, "L"]));
@@ -70,7 +64,8 @@ export async function renderApp(options: Options = {}): Promise<RenderedApp> {
 	let ids = 0;
 	const model = createModel(
 		keeper,
-		() => `${phone}-${stores.length}-${++ids}`,
+		// The same ids wherever the test stands among others: numbers hang on them.
+		() => `phone-${start}-${++ids}`,
 		() => {},
 		options.lastSeen,
 	);

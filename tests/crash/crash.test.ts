@@ -6,7 +6,7 @@ import { killingDisk } from "./disk";
 import { crashRounds } from "./rounds";
 
 test.each([
-	[chromium, 4],
+	[chromium, 3],
 	[firefox, 2],
 ] as const)(
 	"a stop that $name called saved outlives a killed browser, once and whole, and a typed form comes back",
