@@ -35,6 +35,8 @@ export async function type(app: RenderedApp, name: string | RegExp, typed: strin
 export async function saved(app: RenderedApp): Promise<ReadingEvent | LevelEvent> {
 	await app.user.click(button("Save it"));
 	await waitFor(() => expect(location.hash).toBe("#/tank"));
+	// Who opens the form again before it has gone finds the one that was saved.
+	await waitFor(() => expect(screen.queryByRole("button", { name: "Save it" })).toBeNull());
 	const events = measured(await app.events());
 	expect(events).toHaveLength(1);
 	return events[0];
