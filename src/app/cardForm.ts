@@ -13,6 +13,7 @@ import {
 	readCard,
 } from "../share/card";
 import { framed } from "../share/frame";
+import { lastDay } from "../store/limits";
 import {
 	type CalibrationFaults,
 	type CalibrationForm,
@@ -68,9 +69,6 @@ export function readCardForm(raw: unknown): CardForm | null {
 	const draft = raw as Partial<CardForm> | null | undefined;
 	return typeof draft?.notes === "string" && draft.calibration ? { ...emptyCard, ...draft } : null;
 }
-
-/** Later days no reader takes: see src/store/wire.ts. */
-export const lastDay = "2200-12-31";
 
 const [leastLambda, mostLambda] = [0.5, 1.5];
 

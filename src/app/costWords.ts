@@ -1,11 +1,10 @@
 /** Costs in words, what is missing with them. */
-
 import type { CostSum, StopCost } from "../domain/cost";
 import type { DistanceCost, NoDistanceCost } from "../domain/distanceCost";
 import type { EthanolCost } from "../domain/ethanolCost";
 import type { VolumeUnit } from "../domain/units";
 import { date, distanceUnit, fromKm } from "./format";
-import { dates, numbers } from "./formatters";
+import { dates, whole } from "./formatters";
 import { costDistance, distanceMoney, money, unitPrice } from "./money";
 import { productName } from "./text";
 import { costsWords } from "./words/costs";
@@ -105,7 +104,6 @@ export function distanceWords(km: number, unit: VolumeUnit): string {
 	return `${whole.format(fromKm(km, unit))}\u00a0${distanceUnit(unit)}`;
 }
 
-const whole = numbers({ maximumFractionDigits: 0 });
 const monthFormat = dates({ month: "long", year: "numeric", timeZone: "UTC" });
 
 /** `2026-06` as a person writes it. */

@@ -1,12 +1,11 @@
 /** Data logs in words: which of them fit a reason, a unit, a size. */
-
 import type { Refusal } from "../datalog/refusal";
 import { idleSpeed, mostColumns, warmC, windowS } from "../domain/datalog/constants";
 import type { Unit } from "../domain/datalog/role";
 import type { Reason } from "../domain/datalog/steady";
 import type { VolumeUnit } from "../domain/units";
 import { distanceUnit, fromKm } from "./format";
-import { numbers } from "./formatters";
+import { whole } from "./formatters";
 import { dataLogWords } from "./words/dataLog";
 
 /** Why there is nothing to show of a file: by itself, or because the app has a fault. */
@@ -37,8 +36,6 @@ export function reasonWords(reason: Reason, unit: VolumeUnit): string {
 			return reasons[reason];
 	}
 }
-
-const whole = numbers({ maximumFractionDigits: 0 });
 
 export function wholeWords(count: number): string {
 	return whole.format(count);

@@ -1,5 +1,4 @@
 /** A contradiction in words: what disagrees, what may be behind it and how likely, and what settles it. */
-
 import type { Explanation } from "../domain/doubt/explanation";
 import type { Surprise } from "../domain/estimator/absorb";
 import { rubbishChance } from "../domain/estimator/constants";
@@ -7,14 +6,12 @@ import type { FillEvent, Product, ReadingEvent, StartEvent, TankEvent } from "..
 import type { VolumeUnit } from "../domain/units";
 import type { Contradiction } from "../keeper/view";
 import { date, distanceUnit, exactPercent, exactVolume, percent } from "./format";
-import { numbers } from "./formatters";
+import { whole } from "./formatters";
 import type { Remedy } from "./remedies";
 import { typedOdometer } from "./stopDetails";
 import { productName, productRange } from "./text";
 import { doubtWords } from "./words/doubt";
 import type { Thing } from "./words/en/doubt";
-
-const count = numbers({ maximumFractionDigits: 0 });
 
 /** What disagrees, a sentence each; at least one. */
 export function disagreements({ surprises, doubt }: Contradiction, unit: VolumeUnit): string[] {
@@ -113,8 +110,8 @@ export function weightWords(weight: number): string {
 
 function oneIn(chance: number): string {
 	const words = doubtWords();
-	if (chance < 1e-4) return words.lessThanOneIn(count.format(10_000));
-	return words.oneIn(count.format(Number((1 / chance).toPrecision(1))));
+	if (chance < 1e-4) return words.lessThanOneIn(whole.format(10_000));
+	return words.oneIn(whole.format(Number((1 / chance).toPrecision(1))));
 }
 
 /** What a tap on a remedy's button does. */

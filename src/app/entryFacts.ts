@@ -1,5 +1,4 @@
 /** Everything an event says, as terms and what they are. */
-
 import type { FillEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Calibration, Car } from "../domain/vehicle";

@@ -1,12 +1,9 @@
 /** Numbers and times for reading, rounded to what is known. */
-
 import type { VolumeUnit } from "../domain/units";
 import { fromLitres } from "../domain/units";
-import { dates, numbers } from "./formatters";
+import { dates, numbers, tenth, whole } from "./formatters";
 import { formatWords } from "./words/format";
 
-const whole = numbers({ maximumFractionDigits: 0 });
-const tenth = numbers({ minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const typed = numbers({ maximumFractionDigits: 3 });
 
 /** Number and unit stay on one line. */

@@ -29,6 +29,10 @@ type Decimals = Pick<
 	"minimumFractionDigits" | "maximumFractionDigits" | "maximumSignificantDigits"
 >;
 
+/** Whole numbers, and with one decimal: most screens have one of these. */
+export const whole = numbers({ maximumFractionDigits: 0 });
+export const tenth = numbers({ minimumFractionDigits: 1, maximumFractionDigits: 1 });
+
 export function dates(options: Intl.DateTimeFormatOptions): Formatter<number | Date> {
 	return madeLate(() => new Intl.DateTimeFormat(locale, options));
 }

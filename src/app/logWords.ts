@@ -1,5 +1,4 @@
 /** The log in words: what happened, what it did, and what it means to take it back. */
-
 import { unknownContents } from "../domain/estimator/constants";
 import type { VolumeUnit } from "../domain/units";
 import type { Car } from "../domain/vehicle";

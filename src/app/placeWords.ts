@@ -1,8 +1,7 @@
 /** What is known of a place's pumps, in words. */
-
 import type { PlaceKnown, ProductKnown } from "../keeper/advice";
 import { ago, exactPercent, exactPercentRange, percent, percentRange } from "./format";
-import { numbers } from "./formatters";
+import { numbers, whole } from "./formatters";
 import { placesWords } from "./words/places";
 
 /** A narrowing under this is the luck of the draw, and no knowledge. */
@@ -12,7 +11,6 @@ const noticeable = 0.03;
 const nothing = 0.0005;
 
 const tenth = numbers({ maximumFractionDigits: 1 });
-const whole = numbers({ maximumFractionDigits: 0 });
 
 /** The width of a range of contents, tenths only where it is narrow. */
 export function pointsWide(width: number): string {

@@ -1,5 +1,4 @@
 /** Why the number is what it is, in words. */
-
 import type { FillEvent } from "../domain/event";
 import type { VolumeUnit } from "../domain/units";
 import type { Evidence, EvidenceFound, EvidenceWorth } from "../domain/why/evidence";
@@ -8,7 +7,7 @@ import type { Source } from "../domain/why/sources";
 import type { Told } from "../domain/why/trace";
 import type { ToldStop, Why } from "../domain/why/why";
 import { date, exactPercent, exactPercentRange, exactVolume, percent, percentRange, volume } from "./format";
-import { numbers } from "./formatters";
+import { tenth, whole } from "./formatters";
 import { productName } from "./text";
 import type { Way } from "./words/en/why";
 import { whyWords } from "./words/why";
@@ -21,9 +20,6 @@ const noticeable = 0.03;
 
 /** A range this narrow, and what becomes of it, is told in tenths. */
 const tenthsBelow = 0.1;
-
-const tenth = numbers({ minimumFractionDigits: 1, maximumFractionDigits: 1 });
-const whole = numbers({ maximumFractionDigits: 0 });
 
 /** What is not known, as the beginning of a line. */
 export function sourceWords(source: Source): string {

@@ -1,6 +1,6 @@
 /** What another phone hands over: what it would change, and the taking of it. Loaded when it is first asked for. */
 import { type Estimate, estimateOf } from "../domain/estimator/estimate";
-import { countingEvents, isTankEvent, type LogEvent } from "../domain/event";
+import { compareEvents, countingEvents, isTankEvent, type LogEvent } from "../domain/event";
 import { err, ok, type Result } from "../domain/result";
 import type { Calibration, Car } from "../domain/vehicle";
 import { logOf, type Part, type Unjoinable } from "../share/part";
@@ -73,7 +73,7 @@ export async function lookedAt(
 		return ok({
 			car,
 			carIsNew: !own,
-			added: added.sort((a, b) => Date.parse(a.at) - Date.parse(b.at) || (a.id < b.id ? -1 : 1)),
+			added: added.sort(compareEvents),
 			known: log.events.length - added.length,
 			lacking: holesIn(union, ids).length,
 			decided,

@@ -48,7 +48,8 @@ function inBase32(body: readonly number[]): string {
 	return groups.map((group) => alphabet[Number.parseInt(group.padEnd(5, "0"), 2)]).join("");
 }
 
-const alphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
+/** RFC 4648, in which NKeys are written. */
+export const alphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
 
 /** CRC-16/XMODEM. */
 function crc16(bytes: readonly number[]): number {

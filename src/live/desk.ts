@@ -7,9 +7,11 @@ import { version } from "../pwa/version";
 import type { Pairing } from "../share/liveCode";
 import type { Store } from "../store/store";
 import { type LiveCar, openNotes } from "./notes";
+import { lackingAt } from "./outbox";
 import { CarGoneError, replicate, type Standing } from "./replicate";
 import { locked, type Run, runOf } from "./run";
 import { newKey } from "./seal";
+import { settable } from "./settable";
 import { firstState, type LiveAnswer, type LiveAsk, type LiveState, liveChannel } from "./state";
 import { RefusedByServer, type Wire } from "./wire";
 
@@ -110,9 +112,10 @@ export async function openDesk(store: Store, means: Means = realMeans): Promise<
 				return { ms: 0, failed: false, byChange: false };
 			}
 			const refused = error instanceof RefusedByServer ? error.why : null;
-			const { waiting, since } = states.get(run.car.carId) ?? firstState(run.car, await notes.progress(run.car.carId));
+			const first = firstState(run.car, await notes.progress(run.car.carId));
+			const { waiting, since } = states.get(run.car.carId) ?? first;
 			tell({
-				...firstState(run.car, await notes.progress(run.car.carId)),
+				...first,
 				phase: refused ? "refused" : "offline",
 				why: refused,
 				waiting: await waitingFor(run.car).catch(() => waiting),
@@ -129,34 +132,27 @@ export async function openDesk(store: Store, means: Means = realMeans): Promise<
 	}
 
 	async function waitingFor(car: LiveCar): Promise<number> {
-		const { lackingAt } = await import("./outbox");
 		return (await lackingAt(store, car.carId, await notes.known(car.carId)))?.length ?? 0;
 	}
 
 	async function visit(run: Run, brief: boolean, onConnected: () => void): Promise<void> {
-		let lose: (error: Error) => void = () => {};
-		const lost = new Promise<never>((_, fail) => {
-			lose = fail;
-		});
-		lost.catch(() => {});
-		const wire = await means.connect(run.car, () => lose(new Error("the connection is gone")));
-		let leave = () => {};
-		const left = new Promise<void>((done) => {
-			leave = done;
-		});
+		const lost = settable<never>();
+		lost.promise.catch(() => {});
+		const wire = await means.connect(run.car, () => lost.reject(new Error("the connection is gone")));
+		const left = settable();
 		let timer: ReturnType<typeof setTimeout> | undefined;
 		const follow = ({ phase, waiting, progress }: Standing) => {
 			onConnected();
 			tell({ ...firstState(run.car, progress), phase, waiting, heard: means.now() });
 			clearTimeout(timer);
-			if (brief && phase === "caughtUp") timer = setTimeout(leave, lingerMs);
+			if (brief && phase === "caughtUp") timer = setTimeout(left.resolve, lingerMs);
 		};
 		try {
-			const ended = Promise.race([run.ended, left]);
+			const ended = Promise.race([run.ended, left.promise]);
 			const around = { store, notes, version, now: means.now, tell: follow, changed: run.changed, ended };
 			const working = replicate(run.car, wire, around);
 			working.catch(() => {});
-			await Promise.race([working, lost.catch((error) => Promise.race([working, later(error)]))]);
+			await Promise.race([working, lost.promise.catch((error) => Promise.race([working, later(error)]))]);
 		} finally {
 			clearTimeout(timer);
 			await wire.close();
@@ -166,14 +162,12 @@ export async function openDesk(store: Store, means: Means = realMeans): Promise<
 	/** At most so many at once. */
 	async function takeSeat(): Promise<() => void> {
 		while (visits.length >= mostConnections) await Promise.race(visits);
-		let leave = () => {};
-		const visit: Promise<unknown> = new Promise<void>((done) => {
-			leave = done;
-		}).then(() => {
+		const left = settable();
+		const visit: Promise<unknown> = left.promise.then(() => {
 			visits = visits.filter((other) => other !== visit);
 		});
 		visits.push(visit);
-		return leave;
+		return left.resolve;
 	}
 
 	async function keep(car: LiveCar): Promise<void> {

@@ -15,6 +15,7 @@ import { fromSeed } from "@nats-io/nkeys";
 import { base64url } from "../share/frame";
 import type { Access } from "../share/liveCode";
 import { claimsText, userSeed } from "./credentials";
+import { settable } from "./settable";
 import { inboxOf, nextSubject, openSubject, stream, subjectOf } from "./subjects";
 import { type Arrived, type Reading, type Refusal, RefusedByServer, type Wire } from "./wire";
 
@@ -104,10 +105,7 @@ function readingFrom(nats: NatsConnection, token: string, asked: Asked) {
 	let pending = 0;
 	let failure: unknown = null;
 	let stopped = false;
-	let wake = () => {};
-	let turned = new Promise<void>((done) => {
-		wake = done;
-	});
+	let turned = settable();
 	let consumer = "";
 	let inbox: Subscription | null = null;
 	/** The next message of the stream, and of the consumer: a hole between two of its messages means that one was lost. */
@@ -117,10 +115,8 @@ function readingFrom(nats: NatsConnection, token: string, asked: Asked) {
 	let watch: ReturnType<typeof setTimeout> | undefined;
 
 	function stir(): void {
-		wake();
-		turned = new Promise<void>((done) => {
-			wake = done;
-		});
+		turned.resolve();
+		turned = settable();
 	}
 	function fail(error: unknown): void {
 		failure ??= error;
@@ -202,7 +198,7 @@ function readingFrom(nats: NatsConnection, token: string, asked: Asked) {
 		async news(): Promise<void> {
 			if (failure) throw failure;
 			if (waiting.length > 0) return;
-			await turned;
+			await turned.promise;
 			if (failure) throw failure;
 		},
 		stop(): void {

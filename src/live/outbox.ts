@@ -1,5 +1,5 @@
 /** What this phone has of a car and the server lacks. */
-import type { LogEvent } from "../domain/event";
+import { compareEvents, type LogEvent } from "../domain/event";
 import type { Store } from "../store/store";
 import { type Contents, nameOf } from "./contents";
 
@@ -8,7 +8,7 @@ export async function lackingAt(store: Store, carId: string, known: ReadonlySet<
 	const car = (await store.cars()).find(({ id }) => id === carId);
 	if (!car) return null;
 	const events = (await store.events(carId)).filter(({ id }) => !known.has(id));
-	events.sort((a, b) => rank(a) - rank(b) || Date.parse(a.at) - Date.parse(b.at) || (a.id < b.id ? -1 : 1));
+	events.sort((a, b) => rank(a) - rank(b) || compareEvents(a, b));
 	const carToo = known.has(nameOf({ car })) ? [] : [{ car }];
 	return [...carToo, ...events.map((event) => ({ event }))];
 }

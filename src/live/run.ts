@@ -1,5 +1,6 @@
 /** One car's replication on its way: what ends it, stirs it, and wakes it; and whose turn it is among the tabs. */
 import type { LiveCar } from "./notes";
+import { settable } from "./settable";
 
 export interface Run {
 	readonly car: LiveCar;
@@ -18,15 +19,12 @@ export interface Run {
 }
 
 export function runOf(car: LiveCar): Run {
-	let end = () => {};
-	const ended = new Promise<void>((done) => {
-		end = done;
-	});
+	const ended = settable();
 	let heard: (() => void)[] = [];
 	let sleeping: { byChange: boolean; done: () => void } | null = null;
 	const run: Run = {
 		car,
-		ended,
+		ended: ended.promise,
 		over: false,
 		locked: false,
 		changed: () => new Promise((done) => heard.push(done)),
@@ -49,7 +47,7 @@ export function runOf(car: LiveCar): Run {
 			}),
 		end() {
 			run.over = true;
-			end();
+			ended.resolve();
 			sleeping?.done();
 			heard = [];
 		},

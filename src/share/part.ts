@@ -77,28 +77,27 @@ function withFollowing(events: readonly LogEvent[], chosen: readonly LogEvent[])
 	const following = new Map<string, LogEvent[]>();
 	for (const event of events)
 		if (event.after !== undefined) following.set(event.after, [...(following.get(event.after) ?? []), event]);
-	const taken = new Set<LogEvent>();
-	for (const left = [...chosen]; left.length > 0; ) {
-		const event = left.pop();
-		if (!event || taken.has(event)) continue;
-		taken.add(event);
-		left.push(...(following.get(event.id) ?? []));
-	}
-	return [...taken];
+	return [...reachedFrom(chosen, ({ id }) => following.get(id) ?? [])];
 }
 
 /** With what they take back: the other phone may not have it yet. */
 function withTargets(events: readonly LogEvent[], chosen: readonly LogEvent[]): LogEvent[] {
 	const byId = new Map(events.map((event) => [event.id, event]));
-	const taken = new Set<string>();
-	const visit = (event: LogEvent | undefined) => {
-		for (let next = event; next && !taken.has(next.id); ) {
-			taken.add(next.id);
-			next = next.kind === "void" ? byId.get(next.target) : undefined;
-		}
-	};
-	for (const event of chosen) visit(event);
-	return events.filter(({ id }) => taken.has(id));
+	const taken = reachedFrom(chosen, (event) => {
+		const target = event.kind === "void" ? byId.get(event.target) : undefined;
+		return target ? [target] : [];
+	});
+	return events.filter((event) => taken.has(event));
+}
+
+function reachedFrom(
+	chosen: readonly LogEvent[],
+	onward: (event: LogEvent) => readonly LogEvent[],
+): ReadonlySet<LogEvent> {
+	const reached = new Set(chosen);
+	// A set's loop also comes to what is added on the way.
+	for (const event of reached) for (const next of onward(event)) reached.add(next);
+	return reached;
 }
 
 /** What the other phone has once it has taken the part; `before`: what it was known to have. */

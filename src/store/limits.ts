@@ -30,3 +30,6 @@ export const longestName = 200;
 
 /** Characters of any text or field name in a file, for fields of later versions. */
 export const longestText = 10_000;
+
+/** The last day that a log may name: see `isRealDay` in wire.ts. */
+export const lastDay = "2200-12-31";

@@ -4,6 +4,7 @@
  */
 import type { Car } from "../domain/vehicle";
 import { textInOrder } from "./head";
+import { lastDay } from "./limits";
 
 type Settings = Readonly<Record<string, unknown>>;
 
@@ -16,7 +17,7 @@ export interface Decided {
 }
 
 /** The last instant that a log may name. */
-const latest = Date.parse("2200-12-31T23:59:59Z");
+const latest = Date.parse(`${lastDay}T23:59:59Z`);
 
 const notSettings = new Set(["id", "calibrations", "changed"]);
 

@@ -8,6 +8,7 @@ import { formatLog } from "../../src/store/backup";
 import { buildApp } from "../e2e/build";
 import { openPhone, throttle, untilOffline } from "../e2e/harness";
 import { openSite } from "../e2e/site";
+import { median } from "./browser";
 import { benchCar, longLog } from "./longLog";
 
 /** Medians, ms. */
@@ -137,6 +138,5 @@ function watchFor(kept: string): void {
 }
 
 function medians(times: readonly Times[]): Times {
-	const median = (values: number[]) => values.sort((a, b) => a - b)[values.length >> 1];
 	return { start: median(times.map(({ start }) => start)), save: median(times.map(({ save }) => save)) };
 }

@@ -77,7 +77,7 @@ async function waits(page: Page, origin: string, rate: number): Promise<Waits> {
 	return { open: median(opens), preview: median(previews), longestTask };
 }
 
-function median(values: readonly number[]): number {
+export function median(values: readonly number[]): number {
 	const sorted = [...values].sort((a, b) => a - b);
 	return sorted[sorted.length >> 1];
 }

@@ -8,6 +8,7 @@ import { buildApp } from "../e2e/build";
 import { openPhone, throttle, untilOffline } from "../e2e/harness";
 import { openSite } from "../e2e/site";
 import { measuredCar } from "../helpers/reports";
+import { median } from "./browser";
 
 /** Medians of five, ms. */
 export interface FleetWaits {
@@ -17,8 +18,8 @@ export interface FleetWaits {
 	readonly started: number;
 }
 
-/** The list of `cars` cars, some of them outside their windows, with the page's CPU slowed by `rate`. */
-export async function measureFleet(cars: number, rate: number): Promise<FleetWaits> {
+/** The list of `cars` cars, some of them outside their windows, the page's CPU as it is and slowed by 4. */
+export async function measureFleet(cars: number): Promise<{ readonly plain: FleetWaits; readonly slowed: FleetWaits }> {
 	const folder = mkdtempSync(join(tmpdir(), "heeltap-fleet-"));
 	buildApp(join(folder, "dist"));
 	const site = await openSite(join(folder, "dist"));
@@ -27,28 +28,33 @@ export async function measureFleet(cars: number, rate: number): Promise<FleetWai
 	try {
 		await keepCars(page, site.origin, folder, cars);
 		await untilOffline(page);
-		await throttle(page, rate);
-		const tapped: number[] = [];
-		const started: number[] = [];
-		for (let round = 0; round < 5; round++) {
-			await page.goto(`${site.origin}/?${round}#/cars`);
-			started.push(await page.evaluate(untilListed, cars));
-			await page.goto(`${site.origin}/?${round}#/tank`);
-			await page.locator(".dotplot").first().waitFor();
-			await page.waitForTimeout(2_000);
-			const from = await page.evaluate(() => {
-				location.hash = "#/cars";
-				return performance.now();
-			});
-			tapped.push((await page.evaluate(untilListed, cars)) - from);
-		}
-		const median = (values: number[]) => values.sort((a, b) => a - b)[values.length >> 1];
-		return { tapped: median(tapped), started: median(started) };
+		const plain = await waits(page, site.origin, cars, 1);
+		const slowed = await waits(page, site.origin, cars, 4);
+		return { plain, slowed };
 	} finally {
 		await phone.close();
 		await site.stop();
 		rmSync(folder, { recursive: true, force: true });
 	}
+}
+
+async function waits(page: Page, origin: string, cars: number, rate: number): Promise<FleetWaits> {
+	await throttle(page, rate);
+	const tapped: number[] = [];
+	const started: number[] = [];
+	for (let round = 0; round < 5; round++) {
+		await page.goto(`${origin}/?${rate}${round}#/cars`);
+		started.push(await page.evaluate(untilListed, cars));
+		await page.goto(`${origin}/?${rate}${round}#/tank`);
+		await page.locator(".dotplot").first().waitFor();
+		await page.waitForTimeout(2_000);
+		const from = await page.evaluate(() => {
+			location.hash = "#/cars";
+			return performance.now();
+		});
+		tapped.push((await page.evaluate(untilListed, cars)) - from);
+	}
+	return { tapped: median(tapped), started: median(started) };
 }
 
 /** As a tuner comes to them: by opening files and keeping each. */

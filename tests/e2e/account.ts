@@ -16,6 +16,15 @@ export async function shownOn(page: Page, origin: string): Promise<(string | nul
 	return [...seen, ...(await page.locator('main a[href^="#/entry"]').allTextContents())];
 }
 
+/** After a tap on "Save": says yes where the app asks about the lean limit first, and waits until it is saved. */
+export async function answerQuestion(page: Page): Promise<void> {
+	const asked = page.getByRole("button", { name: "Save it, it is in the tank" });
+	const saved = page.getByText(/^Saved\./);
+	await asked.or(saved).first().waitFor();
+	if (await asked.isVisible()) await asked.click();
+	await saved.waitFor();
+}
+
 /** Every figure that the account keeps of the tank of the car "car" now. */
 export function figuresOf(page: Page): Promise<unknown> {
 	return page.evaluate(

@@ -5,7 +5,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { formatLog, parseLog } from "../../src/store/backup";
 import { aCar, aFill, aStart } from "../helpers/logs";
-import { figuresOf, shownOn } from "./account";
+import { answerQuestion, figuresOf, shownOn } from "./account";
 import { axe, newFolder, openPhone, type Phone } from "./harness";
 import { openSite, type Site } from "./site";
 
@@ -50,11 +50,7 @@ async function fill(litres: string): Promise<void> {
 	await button(/^Flex fuel E85 \(US\)/).click();
 	for (const key of litres) await button(key).click();
 	await button(new RegExp(`^Save ${litres}`)).click();
-	const saved = page.getByText(/^Saved\./);
-	const asked = button("Save it, it is in the tank");
-	await asked.or(saved).first().waitFor();
-	if (await asked.isVisible()) await asked.click();
-	await saved.waitFor();
+	await answerQuestion(page);
 	await button(/^Dismiss: Saved/).click();
 }
 

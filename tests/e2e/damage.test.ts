@@ -3,7 +3,7 @@ import { readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from "
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { shownOn } from "./account";
+import { answerQuestion, shownOn } from "./account";
 import { axe, newFolder, openPhone, type Phone } from "./harness";
 import { openSite, type Site } from "./site";
 
@@ -84,13 +84,7 @@ async function fill(litres: string): Promise<void> {
 	await button(/^Gasoline E10/).click();
 	for (const key of litres) await button(key).click();
 	await button(new RegExp(`^Save ${litres}`)).click();
-	const asked = button("Save it, it is in the tank");
-	await asked
-		.or(toast(/^Saved\./))
-		.first()
-		.waitFor();
-	if (await asked.isVisible()) await asked.click();
-	await toast(/^Saved\./).waitFor();
+	await answerQuestion(page);
 	await button(/^Dismiss: Saved/).click();
 }
 

@@ -1,6 +1,7 @@
 /** The main job as a driver does it, on the built app in a real browser, the network going and the browser dying on the way. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { answerQuestion } from "./account";
 import { axe, newFolder, openPhone, type Phone, untilOffline } from "./harness";
 import { openSite, type Site } from "./site";
 
@@ -109,11 +110,7 @@ test("without a server another fill goes in, by a double tap once, and can be ta
 	await press("10");
 	await previewed();
 	await button("Save 10 L").dblclick();
-	const stillAsking = page.getByRole("button", { name: "Save it, it is in the tank" });
-	const saved = page.getByText(/^Saved\./);
-	await stillAsking.or(saved).first().waitFor();
-	if (await stillAsking.isVisible()) await stillAsking.click();
-	await saved.waitFor();
+	await answerQuestion(page);
 	await page.getByText(/10.L of “Gasoline E10/).waitFor();
 	await button("Undo").click();
 	await page.getByText(/40.L of “Flex fuel E85/).waitFor();

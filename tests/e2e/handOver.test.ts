@@ -8,7 +8,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { formatLog } from "../../src/store/backup";
 import { aCar, aFill, aStart } from "../helpers/logs";
-import { figuresOf, shownOn } from "./account";
+import { answerQuestion, figuresOf, shownOn } from "./account";
 import { axe, newFolder, openPhone, type Phone, untilOffline } from "./harness";
 import { openSite, type Site } from "./site";
 
@@ -159,11 +159,7 @@ test("a stop comes back as the other lacks it, and both show the same numbers to
 	await page.getByRole("button", { name: /^Flex fuel E85/ }).click();
 	for (const key of ["6", "decimal", "7"]) await button(page, key).click();
 	await page.getByRole("button", { name: /^Save 6.7/ }).click();
-	const saved = page.getByText(/^Saved\./);
-	const asked = button(page, "Save it, it is in the tank");
-	await asked.or(saved).first().waitFor();
-	if (await asked.isVisible()) await asked.click();
-	await saved.waitFor();
+	await answerQuestion(page);
 	await shownOn(page, site.origin);
 	const before = await figuresOf(tuner.page);
 	expect(await figuresOf(page)).not.toEqual(before);

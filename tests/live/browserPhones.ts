@@ -160,6 +160,10 @@ function base64Inside(word: string, shift: number): Buffer {
 	return Buffer.from(text.slice(shift === 0 ? 0 : 4, -3));
 }
 
+export function bytesIn(folder: string): number {
+	return filesIn(folder).reduce((sum, path) => sum + readFileSync(path).length, 0);
+}
+
 export function filesIn(folder: string): string[] {
 	if (!existsSync(folder)) return [];
 	return readdirSync(folder, { recursive: true, encoding: "utf8" })

@@ -3,7 +3,7 @@ import type { Running, Spread } from "../../domain/running";
 import { litresPer } from "../../domain/units";
 import { isoWithOffset, useAppState } from "../app";
 import { distanceUnit, fromKm, kmPerMile } from "../format";
-import { type Formatter, numbers } from "../formatters";
+import { type Formatter, numbers, tenth } from "../formatters";
 import { unitOf } from "../model";
 import { useAnswer } from "../useAnswer";
 import { runningWords } from "../words/running";
@@ -56,7 +56,6 @@ function Learned({ running: { litresPer100Km, rangeKm }, unit }: LearnedProps) {
 }
 
 const whole = numbers({ maximumSignificantDigits: 2 });
-const tenth = numbers({ minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
 function spread({ median, low, high }: Spread, convert: (value: number) => number, format: Formatter<number>) {
 	const [middle, from, to] = [median, low, high].map((value) => format.format(convert(value)));

@@ -1,6 +1,6 @@
 /** Invitations: each opens one car on the server, whose name and number nobody but its phones know. */
 import { createUser } from "@nats-io/nkeys";
-import { claimsText } from "../../live/credentials";
+import { alphabet, claimsText } from "../../live/credentials";
 import { base64url } from "../../share/frame";
 import { linkTo } from "../../share/link";
 import { type Access, packedInvitation } from "../../share/liveCode";
@@ -46,7 +46,6 @@ function rawSeed(nkey: string): Uint8Array {
 }
 
 function bytesInBase32(text: string): Uint8Array {
-	const alphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
 	const bits = [...text].map((letter) => alphabet.indexOf(letter).toString(2).padStart(5, "0")).join("");
 	const bytes = bits.match(/.{8}/g) ?? [];
 	return Uint8Array.from(bytes, (byte) => Number.parseInt(byte, 2));

@@ -9,7 +9,7 @@ import { connectTo } from "../../../src/live/natsWire";
 import { subjectOf } from "../../../src/live/subjects";
 import type { Wire } from "../../../src/live/wire";
 import { base64url } from "../../../src/share/frame";
-import { filesIn } from "../browserPhones";
+import { bytesIn } from "../browserPhones";
 import { type NatsServer, openNatsServer } from "../natsServer";
 import "../rawClient";
 
@@ -27,7 +27,7 @@ const sealed = 157;
 
 const memoryKB = () =>
 	Number(/VmRSS:\s+(\d+) kB/.exec(readFileSync(`/proc/${server.processId()}/status`, "utf8"))?.[1] ?? 0);
-const onDisk = () => filesIn(join(server.folder, "store")).reduce((sum, path) => sum + readFileSync(path).length, 0);
+const onDisk = () => bytesIn(join(server.folder, "store"));
 const random = (length: number) => crypto.getRandomValues(new Uint8Array(length));
 
 test("100,000 cars' subjects and 500 phones fit a small server", async () => {

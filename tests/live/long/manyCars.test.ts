@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { filesIn, findingsIn } from "../browserPhones";
+import { bytesIn, findingsIn } from "../browserPhones";
 import { carLog, tellingWords } from "../carLogs";
 import { type NatsServer, openNatsServer } from "../natsServer";
 import { openLivePhone } from "../phones";
@@ -17,7 +17,7 @@ afterAll(() => server?.remove());
 const cars = 50;
 const each = 200;
 
-const onDisk = () => filesIn(join(server.folder, "store")).reduce((sum, path) => sum + readFileSync(path).length, 0);
+const onDisk = () => bytesIn(join(server.folder, "store"));
 
 test("50 cars with 10,000 entries come to another phone, whole, and a year later what is new", async () => {
 	const logs = Array.from({ length: cars }, (_, i) => carLog(i, "first", each));

@@ -1,16 +1,9 @@
 import { useState } from "preact/hooks";
 import type { Card } from "../../../share/card";
 import { longestNotes, longestWayBack } from "../../../share/card";
+import { lastDay } from "../../../store/limits";
 import { isoWithOffset, useAppState } from "../../app";
-import {
-	type CardFaults,
-	type CardForm,
-	cardFormOf,
-	emptyCard,
-	lastDay,
-	readCardFields,
-	readCardForm,
-} from "../../cardForm";
+import { type CardFaults, type CardForm, cardFormOf, emptyCard, readCardFields, readCardForm } from "../../cardForm";
 import { BudgetChoices } from "../../components/BudgetChoices";
 import { CalibrationFields } from "../../components/CalibrationFields";
 import { Choice } from "../../components/Choice";

@@ -18,13 +18,13 @@ import "../hand/HandingCard.css";
 /** A card as it came: all that it says, what it would change, and nothing kept without "Keep". */
 export function CardReceived({ payload }: { readonly payload: string }) {
 	const { state, now } = useAppState();
+	// Until all that was asked for is there, the question stays.
+	const [keeping, setKeeping] = useState(false);
 	const words = cardWords();
 	const read = readCard(payload);
 	if (!read.ok) return <Unreadable why={read.error} />;
 	const card = read.value;
 	const expired = isExpired(card, isoWithOffset(now()).slice(0, 10));
-	// Until all that was asked for is there, the question stays.
-	const [keeping, setKeeping] = useState(false);
 	const known = state.car?.calibrations.some(({ id }) => id === calibrationOf(card).id) ?? false;
 	return (
 		<>
