@@ -29,11 +29,21 @@ export function journeyIn(maker: EngineMaker): void {
 	});
 
 	test("a stop of two products shows where it leads, and the tank's numbers after it is saved", async () => {
-		const { person } = world;
+		const { engine, person } = world;
+		const keysAt = () =>
+			engine.run(() => {
+				const keys = document.querySelector(".keypad");
+				return keys && Math.round(keys.getBoundingClientRect().top + scrollY);
+			});
 		await person.tab("Fill");
+		await person.see("group", "Keys for the amount");
+		const keysWere = await keysAt();
+		await person.tap("button", /^Gasoline E10/);
+		await person.read(/^(No amount brings it inside|Inside the window)/);
 		await person.tap("button", /^Flex fuel E85/);
 		await person.press("12");
 		expect(await person.read(/^After /)).toMatch(/about \d+/);
+		expect(await keysAt(), "no key moves under the finger").toBe(keysWere);
 		await person.tap("button", "A second product at this stop");
 		await person.tap("button", /^Gasoline E10/);
 		await person.press("36.5");

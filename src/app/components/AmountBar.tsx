@@ -1,11 +1,9 @@
-import { bestAmount, insideStretch, leanStretch } from "../../domain/estimator/stretch";
+import { insideStretch, leanStretch } from "../../domain/estimator/stretch";
 import type { VolumeUnit } from "../../domain/units";
 import { fromLitres } from "../../domain/units";
 import { budgetsOf } from "../../domain/warnings";
-import { inTwenty, volume, volumeRange } from "../format";
 import { typedNumber } from "../typedNumber";
 import { type PreviewSource, usePreviewed } from "../usePreview";
-import { useSteadyHeight } from "../useSteadyHeight";
 import { fillWords } from "../words/fill";
 import "./AmountBar.css";
 import "./slider.css";
@@ -25,13 +23,10 @@ const width = 1000;
 /** A slider for the amount, over a ruler that shows where the blend would be inside the window and where the lean limit lies. */
 export function AmountBar({ source, amount, most, unit, onSlide }: AmountBarProps) {
 	const preview = usePreviewed(source);
-	const said = useSteadyHeight<HTMLParagraphElement>(preview);
 	const outlook = preview?.outlook ?? null;
 	const budgets = budgetsOf(preview?.calibration ?? null);
 	const inside = outlook && insideStretch(outlook, budgets);
 	const lean = outlook && leanStretch(outlook, budgets);
-	const best = outlook && bestAmount(outlook, budgets);
-	const last = outlook ? (outlook.above.length - 1) * outlook.step : 0;
 	const x = (litres: number) => Math.min(width, (litres / most) * width);
 	const step = unit === "L" ? 0.5 : 0.1;
 	return (
@@ -55,31 +50,10 @@ export function AmountBar({ source, amount, most, unit, onSlide }: AmountBarProp
 				value={fromLitres(amount, unit)}
 				onInput={(event) => onSlide(rounded(event.currentTarget.valueAsNumber, step))}
 			/>
-			<p class="small" ref={said}>
-				{words(inside, lean, best, last, unit)}
-			</p>
 		</div>
 	);
 }
 
 function rounded(value: number, step: number): string {
 	return value === 0 ? "" : typedNumber(Math.round(value / step) / Math.round(1 / step));
-}
-
-type Stretch = ReturnType<typeof insideStretch>;
-type Best = ReturnType<typeof bestAmount> | null;
-
-function words(inside: Stretch, lean: Stretch, best: Best, last: number, unit: VolumeUnit): string {
-	if (!inside && !best) return "";
-	const { inside: insideWords, noneInside } = fillWords();
-	const first = inside
-		? insideWords(volumeRange(inside.from, inside.to, unit))
-		: best && noneInside(volume(best.amount, unit), inTwenty(best.inside));
-	return lean ? `${first} ${pastWords(lean, last, unit)}` : `${first}`;
-}
-
-function pastWords({ from, to }: NonNullable<Stretch>, last: number, unit: VolumeUnit): string {
-	const words = fillWords();
-	if (from > 0) return words.leanFrom(volume(from, unit));
-	return to < last ? words.leanUntil(volume(to, unit)) : words.leanAlways;
 }

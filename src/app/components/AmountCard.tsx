@@ -4,6 +4,7 @@ import type { DraftPour } from "../fillDraft";
 import type { PreviewSource } from "../usePreview";
 import { fillWords } from "../words/fill";
 import { AmountBar } from "./AmountBar";
+import { AmountOutlook } from "./AmountOutlook";
 import { Keypad } from "./Keypad";
 
 interface AmountCardProps {
@@ -43,15 +44,16 @@ export function AmountCard(props: AmountCardProps) {
 					onInput={(event) => onChange({ typed: event.currentTarget.value })}
 				/>
 			</div>
+			{source && (
+				<AmountBar source={source} amount={amount} most={most} unit={unit} onSlide={(typed) => onChange({ typed })} />
+			)}
+			<Keypad value={pour.typed} label={words.keysFor} onChange={(typed) => onChange({ typed })} />
 			{fault !== null && (
 				<p class="fault" id="amount-limit" role="alert">
 					{fault}
 				</p>
 			)}
-			{source && (
-				<AmountBar source={source} amount={amount} most={most} unit={unit} onSlide={(typed) => onChange({ typed })} />
-			)}
-			<Keypad value={pour.typed} label={words.keysFor} onChange={(typed) => onChange({ typed })} />
+			{source && <AmountOutlook source={source} unit={unit} />}
 			<button
 				type="button"
 				class="button wide"
