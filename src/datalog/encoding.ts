@@ -22,7 +22,8 @@ export function encodingOf(head: Uint8Array): Encoding {
 	}
 }
 
-const pieceBytes = 2 ** 18;
+/** Four times as much takes two thirds of the time and 60 MB more. */
+const pieceBytes = 2 ** 16;
 
 /** Not more than a piece is in memory at a time. Rejects where the file cannot be read. */
 export async function* piecesOf(file: Blob, encoding: Encoding): AsyncGenerator<{ text: string; share: number }> {
