@@ -70,6 +70,22 @@ export default defineConfig({
 		modulePreload: { polyfill: false },
 		// Inlined as data: addresses, pictures would break the policy.
 		assetsInlineLimit: 0,
+		// What a first visit needs comes in a few files, with all that they import, and not in forty: each costs a round trip.
+		rolldownOptions: {
+			output: {
+				codeSplitting: {
+					groups: [
+						{ name: "start", test: /src\/app\/main\.tsx$/, priority: 3 },
+						{ name: "setup", test: /src\/app\/screens\/Setup\.tsx$/, priority: 2 },
+						{
+							name: "watch",
+							test: /src\/app\/(followScreens|updates|damageWatch|backupWatch|fleetWatch)\.ts$/,
+							priority: 1,
+						},
+					],
+				},
+			},
+		},
 	},
 	worker: { format: "es" },
 	// Another port would be another origin, with a log of its own.

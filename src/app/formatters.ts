@@ -15,13 +15,26 @@ function madeLate<Value>(make: () => Formatter<Value>): Formatter<Value> {
 	};
 }
 
+/** Decimal signs where most drivers are (CLDR); null: Intl knows. */
+function knownSign(tag: string): "." | "," | null {
+	if (/^en(-(US|GB))?$/.test(tag)) return ".";
+	return /^de(-(DE|AT))?$/.test(tag) ? "," : null;
+}
+
 /** `options`: of decimals alone. */
-export function numbers(options: Decimals): Formatter<number> {
-	const late = madeLate<number>(() => new Intl.NumberFormat(locale, options));
-	const rounds = options.minimumFractionDigits !== undefined || options.maximumSignificantDigits !== undefined;
-	// Every language of the app writes these so, and most screens need no others at first.
-	const isPlain = (value: number) => Number.isInteger(value) && value >= 0 && value < 1000;
-	return { format: (value) => (!rounds && isPlain(value) ? String(value) : late.format(value)) };
+export function numbers(options: Decimals, tag = locale): Formatter<number> {
+	const late = madeLate<number>(() => new Intl.NumberFormat(tag, options));
+	const { minimumFractionDigits: least = 0, maximumFractionDigits: most = Math.max(least, 3) } = options;
+	const sign = options.maximumSignificantDigits === undefined ? knownSign(tag) : null;
+	/** Short numbers need no rounding and no groups, and most screens show no others at first. */
+	function plain(value: number): string | null {
+		const fixed = value.toFixed(most);
+		if (sign === null || !(value >= 0 && value < 1000) || Number(fixed) !== value) return null;
+		const [whole, decimals = ""] = fixed.split(".");
+		const shown = decimals.slice(0, least) + decimals.slice(least).replace(/0+$/, "");
+		return shown === "" ? whole : whole + sign + shown;
+	}
+	return { format: (value) => plain(value) ?? late.format(value) };
 }
 
 type Decimals = Pick<

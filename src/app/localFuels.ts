@@ -24,6 +24,9 @@ export function localFuels(language = globalThis.navigator?.language ?? "en"): L
 
 /** Some browsers without a language call it "C", which is none. */
 function regionOf(language: string): string {
+	// Told outright, as most browsers do, it need not be looked up, which takes a phone a while.
+	const [, told] = /^[a-z]{2}-([A-Z]{2})$/.exec(language) ?? [];
+	if (told) return told;
 	try {
 		return new Intl.Locale(language).maximize().region ?? "US";
 	} catch {

@@ -43,6 +43,8 @@ wordsReady().then(() => {
 		followScreens();
 	}, report);
 });
+// On a first visit it is asked for before the empty log has told that there is no car.
+if (!model.state().car) import("./screens/Setup").catch(() => {});
 // The tank as last seen is on the screen before the worker is even started.
 setTimeout(async () => {
 	await model.start();

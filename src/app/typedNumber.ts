@@ -1,7 +1,7 @@
 /** Numbers as people type them here: with the decimal sign of their language. Read is either. */
 import { numbers } from "./formatters";
 
-const aNumber = numbers({ minimumFractionDigits: 1 });
+const aNumber = numbers({});
 
 /** The decimal sign of the language. */
 export function decimalSign(): "," | "." {

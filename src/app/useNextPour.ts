@@ -6,6 +6,7 @@ import { isoWithOffset, useApp } from "./app";
 import { type FillDraft, fillsOf, visitOf } from "./fillDraft";
 import { type Guided, restAsk, restOf, withRest } from "./fillPlan";
 import { inTime } from "./inTime";
+import { momentAfter } from "./moment";
 
 /** A driver with the nozzle in hand does not wait longer: the plan then stands as it was made. */
 const answerWithinMs = 4_000;
@@ -30,8 +31,9 @@ export function useNextPour({ car, unit, draft, change }: NextPour) {
 		if (!draft || busy.current) return false;
 		busy.current = true;
 		setAsking(true);
-		const poured = fillsOf(draft, car.tank, unit, now());
-		const ask = restAsk(guided, poured, draft.instead, visitOf(draft, isoWithOffset(now())));
+		const moment = momentAfter(model.state().events ?? [], now());
+		const poured = fillsOf(draft, car.tank, unit, moment);
+		const ask = restAsk(guided, poured, draft.instead, visitOf(draft, isoWithOffset(moment)));
 		const rest = "kind" in ask ? ask : restOf(await inTime(model.plan(car.id, ask), answerWithinMs), ask.handling);
 		busy.current = false;
 		setAsking(false);

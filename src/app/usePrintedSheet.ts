@@ -1,4 +1,4 @@
-import { useEffect } from "preact/hooks";
+import { useLayoutEffect } from "preact/hooks";
 import "./usePrintedSheet.css";
 
 /**
@@ -6,7 +6,7 @@ import "./usePrintedSheet.css";
  * it is.
  */
 export function usePrintedSheet(prints: "sheet" | "report" = "sheet"): void {
-	useEffect(() => {
+	useLayoutEffect(() => {
 		const { dataset } = document.documentElement;
 		dataset.prints = prints;
 		return () => {

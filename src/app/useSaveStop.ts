@@ -10,6 +10,7 @@ import { type FillDraft, fillsOf } from "./fillDraft";
 import { percent } from "./format";
 import { inTime } from "./inTime";
 import { askOnceToPersist } from "./keptData";
+import { momentAfter } from "./moment";
 import { fillWords } from "./words/fill";
 import { shellWords } from "./words/shell";
 
@@ -43,7 +44,8 @@ export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving
 		if (busy.current) return;
 		busy.current = true;
 		setSaving(true);
-		const tried = draft.triedAt === null ? { ...draft, triedAt: isoWithOffset(now()) } : draft;
+		const moment = momentAfter(model.state().events ?? [], now());
+		const tried = draft.triedAt === null ? { ...draft, triedAt: isoWithOffset(moment) } : draft;
 		// On disk first: written after the stop, it would come back as a form that was never saved.
 		await change(tried);
 		leave(true);

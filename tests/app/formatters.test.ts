@@ -3,17 +3,36 @@ import { dates, numbers } from "../../src/app/formatters";
 import { locale } from "../../src/app/words/language";
 
 describe("numbers() writes what Intl writes", () => {
-	const many = [...Array(1002).keys(), -1, -12, 0.04, 0.5, 7.25, 12.345, 99.95, 999.9, 1234.5, 1e6];
-	test.each([
+	const many = [
+		...Array(1002).keys(),
+		-1,
+		-12,
+		0.04,
+		0.1 + 0.2,
+		0.5,
+		1.005,
+		7.25,
+		12.345,
+		20.1,
+		99.95,
+		999.9,
+		1234.5,
+		1e6,
+	];
+	const tags = ["en", "en-US", "en-GB", "en-ZA", "de", "de-DE", "de-AT", "de-CH", "ar-EG"];
+	const options = [
+		{},
 		{ maximumFractionDigits: 0 },
 		{ maximumFractionDigits: 3 },
 		{ minimumFractionDigits: 1, maximumFractionDigits: 1 },
 		{ minimumFractionDigits: 1 },
 		{ maximumSignificantDigits: 2 },
-	])("with %j", (options) => {
-		const ours = numbers(options);
-		const intl = new Intl.NumberFormat(locale, options);
-		for (const value of many) expect(ours.format(value)).toBe(intl.format(value));
+	];
+	test.each(tags)("in %s", (tag) => {
+		for (const one of options) {
+			const intl = new Intl.NumberFormat(tag, one);
+			for (const value of many) expect(numbers(one, tag).format(value)).toBe(intl.format(value));
+		}
 	});
 
 	test("but for the sign of a zero", () => {

@@ -3,7 +3,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { formatLog } from "../../src/store/backup";
-import { audited } from "../helpers/lighthouse";
+import { audited, slowdownFor } from "../helpers/lighthouse";
 import { aCar, aFill, aStart } from "../helpers/logs";
 import { newFolder, openPhone, untilOffline } from "./harness";
 import { openSite, type Site } from "./site";
@@ -19,16 +19,21 @@ afterAll(async () => {
 	folder.remove();
 });
 
-const slump = 60;
+/** A hundred is what a quiet machine gives; a busy one takes a few points. */
+const leastSpeed = 95;
 
-/** Times differ from machine to machine: that score is the best of a few tries, and only a slump fails. */
+/** Times differ from run to run, most of all where others use the machine: that score is the best of a few tries. */
 async function scoresOf(address: string, profile: string) {
+	let slowdown: number | undefined;
 	let best = 0;
-	for (let tries = 3; ; tries--) {
-		const { scores, failures } = await audited(address, profile);
+	for (let tries = 5; ; tries--) {
+		const { scores, failures, power } = await audited(address, profile, slowdown);
+		slowdown = slowdownFor(power);
 		best = Math.max(best, scores.performance);
-		if (best >= slump || tries === 1) {
-			console.log(`Lighthouse: ${JSON.stringify({ ...scores, performance: best })} ${failures.join("; ")}`);
+		if (best >= leastSpeed || tries === 1) {
+			console.log(
+				`Lighthouse, power ${power}: ${JSON.stringify({ ...scores, performance: best })} ${failures.join("; ")}`,
+			);
 			return { ...scores, performance: best, failures };
 		}
 	}
@@ -39,7 +44,7 @@ const full = { accessibility: 100, "best-practices": 100, seo: 100 };
 test("a first visit scores a hundred", async () => {
 	const { performance, ...others } = await scoresOf(`${site.origin}/`, join(folder.path, "new"));
 	expect(others).toMatchObject(full);
-	expect(performance).toBeGreaterThanOrEqual(slump);
+	expect(performance).toBeGreaterThanOrEqual(leastSpeed);
 });
 
 test("so does the tank of a phone with a log", async () => {
@@ -54,5 +59,5 @@ test("so does the tank of a phone with a log", async () => {
 	await phone.close();
 	const { performance, ...others } = await scoresOf(`${site.origin}/`, profile);
 	expect(others).toMatchObject(full);
-	expect(performance).toBeGreaterThanOrEqual(slump);
+	expect(performance).toBeGreaterThanOrEqual(leastSpeed);
 });

@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
 import { type AddressInfo, connect } from "node:net";
 import { extname, join, normalize } from "node:path";
+import { gzipSync } from "node:zlib";
 import { headers } from "../../src/tools/policy";
 
 const types: Record<string, string> = {
@@ -31,7 +32,7 @@ export interface Site {
 	start(): Promise<void>;
 }
 
-/** A static host for the built app. A missing file is a 404 and never the page. WebSockets are passed on to port `live`. */
+/** A static host for the built app, as hosts are: text goes out compressed. A missing file is a 404 and never the page. WebSockets are passed on to port `live`. */
 export async function openSite(dist: string, live?: number): Promise<Site> {
 	let folder = dist;
 	let port = 0;
@@ -52,13 +53,15 @@ export async function openSite(dist: string, live?: number): Promise<Site> {
 			const body = await readFile(join(folder, file)).catch(() => null);
 			// Names under assets/ carry a hash of the content.
 			const cache = file.startsWith("/assets/") ? "public, max-age=31536000, immutable" : "no-cache";
+			const packed = body && /\.(css|html|js|json|svg|txt|webmanifest)$/.test(file) ? gzipSync(body) : null;
 			response.writeHead(body ? 200 : 404, {
 				...headers,
 				"Content-Security-Policy": `${headers["Content-Security-Policy"]}; report-uri ${reportPath}`,
 				"Content-Type": body ? (types[extname(file)] ?? "application/octet-stream") : "text/plain",
 				"Cache-Control": body ? cache : "no-store",
+				...(packed && { "Content-Encoding": "gzip" }),
 			});
-			response.end(body ?? "no such file");
+			response.end(packed ?? body ?? "no such file");
 		});
 		if (live !== undefined)
 			starting.on("upgrade", ({ url, headers, rawHeaders }, socket, head) => {

@@ -26,6 +26,7 @@ import {
 import { asPlanned, backTo, guidedBy } from "../fillPlan";
 import { dateTime } from "../format";
 import { fillsOfStop, unitOf } from "../model";
+import { momentAfter } from "../moment";
 import { detailsFault } from "../stopDetails";
 import { productName } from "../text";
 import { useDraft } from "../useDraft";
@@ -109,7 +110,7 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 	);
 	const draft = stored && inUnit(stored, unit);
 	// The minute the form was opened serves all questions; the event gets the time of saving.
-	const [opened] = useState(now());
+	const [opened] = useState(() => momentAfter(events, now()));
 	const preview = usePreviewSource(car.id, draft ? stopOf(asPlanned(draft), car.tank, unit, opened) : null);
 	const then = named ?? (correctedStop === null ? "#/tank" : "#/log");
 	const { saving, asking, save, dismiss } = useSaveStop({ car, unit, draftKey: key, change, leave, then });

@@ -23,6 +23,7 @@ import {
 } from "../setupForm";
 import { productName, productRange } from "../text";
 import { useDraft } from "../useDraft";
+import { useTurns } from "../useTurns";
 import { cardWords } from "../words/card";
 import { cautionsWords } from "../words/cautions";
 import { wordsReady } from "../words/language";
@@ -38,6 +39,7 @@ export function SetupScreen() {
 	const { draft: form, change, leave } = useDraft<SetupForm>(draftKey, (raw) => readSetup(raw, empty()), empty);
 	const [refused, setRefused] = useState(false);
 	const [busy, setBusy] = useState(false);
+	const turn = useTurns(3);
 	useEffect(() => {
 		// The first car is set up under any address; a car on disk must not pull the form away before it is done.
 		if (location.hash !== "#/setup") location.replace("#/setup");
@@ -86,21 +88,26 @@ export function SetupScreen() {
 				<section class="card">
 					<TankFields form={form} stored={null} fault={faults?.capacity} onChange={change} />
 				</section>
-				<section class="card">
-					<ContentsFields form={form} faults={faults ?? {}} onChange={change} />
-				</section>
-				<section class="card">
-					<GaugeField
-						label={words.gauge}
-						hint={words.gaugeHint}
-						unknown={words.unknown}
-						value={form.gauge}
-						onChange={(gauge) => change({ ...form, gauge })}
-					/>
-				</section>
-				{form.card ? (
+				{turn >= 2 && (
+					<section class="card">
+						<ContentsFields form={form} faults={faults ?? {}} onChange={change} />
+					</section>
+				)}
+				{turn >= 3 && (
+					<section class="card">
+						<GaugeField
+							label={words.gauge}
+							hint={words.gaugeHint}
+							unknown={words.unknown}
+							value={form.gauge}
+							onChange={(gauge) => change({ ...form, gauge })}
+						/>
+					</section>
+				)}
+				{turn >= 3 && form.card && (
 					<CardInSetup card={form.card} onWithout={() => change({ ...form, card: undefined })} />
-				) : (
+				)}
+				{turn >= 3 && !form.card && (
 					<section class="card">
 						<Choice
 							label={words.calibration}
@@ -126,10 +133,21 @@ export function SetupScreen() {
 						{words.mend}
 					</p>
 				)}
-				<button type="submit" class="button main">
-					{busy ? words.busy : words.start}
-				</button>
+				{turn >= 3 && (
+					<button type="submit" class="button main">
+						{busy ? words.busy : words.start}
+					</button>
+				)}
 			</Form>
+			{turn >= 3 && <Rest />}
+		</>
+	);
+}
+
+function Rest() {
+	const words = setupWords();
+	return (
+		<>
 			<details class="card">
 				<summary>{words.cautions}</summary>
 				<ul class="cautions">
