@@ -32,6 +32,14 @@ export async function choose(app: RenderedApp, file: File): Promise<void> {
 }
 export const spaces = (text: string | null | undefined) => text?.replaceAll("\u00a0", " ") ?? "";
 export const region = async (name: string) => within(await screen.findByRole("region", { name }));
-export const text = async (name: string) => spaces((await screen.findByRole("region", { name })).textContent);
+/** Once all of the region is there: it is drawn piece by piece. */
+export async function text(name: string): Promise<string> {
+	const region = await screen.findByRole("region", { name });
+	for (let last = ""; last !== region.textContent; ) {
+		last = region.textContent;
+		await new Promise((passed) => setTimeout(passed, 200));
+	}
+	return spaces(region.textContent);
+}
 export const readings = async (app: RenderedApp) =>
 	(await app.events("car")).filter((event): event is ReadingEvent => event.kind === "reading");

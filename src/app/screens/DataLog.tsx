@@ -114,7 +114,7 @@ interface ToldProps extends ForCarProps {
 function Told({ car, events, file, read, draft, change }: ToldProps) {
 	const { state, now } = useAppState();
 	const words = dataLogWords();
-	const turn = useTurns(5);
+	const turn = useTurns(7);
 	const { instruments } = state.settings;
 	const { finding } = read;
 	const at = draft.when ? draft.when.at : recordedAt(read, file, now());
@@ -123,12 +123,12 @@ function Told({ car, events, file, read, draft, change }: ToldProps) {
 	const chosen = offers.find(({ kind }) => kind === draft.chosen) ?? offers[0];
 	return (
 		<>
-			<SteadyCard finding={finding} calibration={calibration} drawn={turn >= 2} />
-			{turn >= 3 && finding.load && <LoadCard load={finding.load} trim={finding.steady?.found?.value ?? null} />}
-			{turn >= 3 && finding.ethanol && (
+			<SteadyCard finding={finding} calibration={calibration} turn={turn} />
+			{turn >= 4 && finding.load && <LoadCard load={finding.load} trim={finding.steady?.found?.value ?? null} />}
+			{turn >= 5 && finding.ethanol && (
 				<EthanolCard ethanol={finding.ethanol} source={draft.source} onSource={(source) => change({ source })} />
 			)}
-			{turn >= 4 && !calibration && (
+			{turn >= 6 && !calibration && (
 				<section class="card">
 					<p>{words.noCalibration}</p>
 					<a class="button wide" href="#/calibration">
@@ -136,7 +136,7 @@ function Told({ car, events, file, read, draft, change }: ToldProps) {
 					</a>
 				</section>
 			)}
-			{turn >= 5 && chosen && (
+			{turn >= 7 && chosen && (
 				<SaveReading
 					car={car}
 					events={events}

@@ -19,12 +19,12 @@ interface SteadyCardProps {
 	readonly finding: Finding;
 	/** In force when the log was recorded. */
 	readonly calibration: Calibration | null;
-	/** Whether the picture is there yet. */
-	readonly drawn: boolean;
+	/** From 2 on with the words, from 3 on with the picture, too: see useTurns.ts. */
+	readonly turn: number;
 }
 
 /** The fuel trim of steady driving: the picture, the value, and what it would mean by itself. */
-export function SteadyCard({ finding: { steady, columns }, calibration, drawn }: SteadyCardProps) {
+export function SteadyCard({ finding: { steady, columns }, calibration, turn }: SteadyCardProps) {
 	const words = dataLogWords();
 	if (!steady) {
 		return (
@@ -46,14 +46,18 @@ export function SteadyCard({ finding: { steady, columns }, calibration, drawn }:
 			) : (
 				<Nothing left={left} />
 			)}
-			{drawn && <TrimChart steady={steady} />}
-			{found && <Found found={found} stretches={stretches.length} />}
-			{found && calibration && <Implied found={found} calibration={calibration} />}
-			{!has("coolant") && <p class="small">{words.noCoolant}</p>}
-			{!has("speed") && !has("rpm") && <p class="small">{words.noSpeed}</p>}
-			{found && <Doubt found={found} />}
-			{stretches.length > 0 && <StretchTable stretches={stretches} />}
-			<LeftOut left={left} />
+			{turn >= 3 && <TrimChart steady={steady} />}
+			{turn >= 2 && (
+				<>
+					{found && <Found found={found} stretches={stretches.length} />}
+					{found && calibration && <Implied found={found} calibration={calibration} />}
+					{!has("coolant") && <p class="small">{words.noCoolant}</p>}
+					{!has("speed") && !has("rpm") && <p class="small">{words.noSpeed}</p>}
+					{found && <Doubt found={found} />}
+					{stretches.length > 0 && <StretchTable stretches={stretches} />}
+					<LeftOut left={left} />
+				</>
+			)}
 		</section>
 	);
 }
