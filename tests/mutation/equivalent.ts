@@ -111,4 +111,40 @@ export const equivalent: readonly Equivalent[] = [
 		change: "i < size → i <= size",
 		why: "beyond its end a typed array keeps nothing",
 	},
+	{
+		file: "src/domain/why/known.ts",
+		line: "common += weight[i] * (x[i] - middle) * (y[i] - mean);",
+		change: "x[i] - middle → x[i] + middle",
+		why: "the deviations of y add up to nothing, so does what this adds",
+	},
+	{
+		file: "src/domain/why/known.ts",
+		line: "common += weight[i] * (x[i] - middle) * (y[i] - mean);",
+		change: "y[i] - mean → y[i] + mean",
+		why: "the deviations of x add up to nothing, so does what this adds",
+	},
+	{
+		file: "src/domain/why/known.ts",
+		line: "family += weight[i] * (residual[i] - mean);",
+		change: "family += weight[i] * (residual[i] - mean) → family -= weight[i] * (residual[i] - mean)",
+		why: "it is squared",
+	},
+	{
+		file: "src/domain/why/known.ts",
+		line: "if (k + 1 < members.length && x[members[k + 1]] === x[i]) continue;",
+		change: "k + 1 < members.length → true",
+		why: "behind the last there is no x, which equals none",
+	},
+	{
+		file: "src/domain/why/known.ts",
+		line: "if (k + 1 < members.length && x[members[k + 1]] === x[i]) continue;",
+		change: "k + 1 < members.length → k + 1 <= members.length",
+		why: "behind the last there is no x, which equals none",
+	},
+	{
+		file: "src/domain/why/trace.ts",
+		line: "for (let i = 0; i < result.length; i++) {",
+		change: "i < result.length → i <= result.length",
+		why: "a typed array takes nothing behind its end",
+	},
 ];

@@ -76,6 +76,33 @@ describe("What one quantity is worth", () => {
 		expect(shares.reduce((sum, share) => sum + share) / shares.length).toBeLessThan(0.04);
 	});
 
+	test("is neither more nor less for that luck", () => {
+		// 32 values of x, and a content of which half the variance is theirs, the other half drawn once for each.
+		const shares = Array.from({ length: 300 }, (_, n) => {
+			const [a, b] = [uniforms(`families ${n}`), normals(`luck ${n}`)];
+			const copied = (column: Column) => Float32Array.from({ length: 1024 }, (_, i) => column[i >> 5]);
+			const y = a.map((u, i) => (u - 0.5) * Math.sqrt(12) + b[i]);
+			return ifKnown(copied(a), copied(y), new Float32Array(1024).fill(1)).share;
+		});
+		expect(Math.abs(shares.reduce((sum, share) => sum + share) / shares.length - 0.5)).toBeLessThan(0.015);
+	});
+
+	test("is found where it is one of two values", () => {
+		const x = ones.map((_, i) => i % 2);
+		const noise = normals("noise");
+		// Variances: a quarter of 4, and 1.
+		const y = x.map((value, i) => 2 * value + noise[i]);
+		expect(Math.abs(ifKnown(x, y, ones).share - 1 / 2)).toBeLessThan(0.02);
+	});
+
+	test("is told though one particle outweighs all others, or all of a class have no weight", () => {
+		const weight = ones.slice(0, 4096).map((_, i) => (i === 0 ? 1 : i % 2 ? 1e-4 : 0));
+		const { share, width } = ifKnown(parts[0].slice(0, 4096), sum.slice(0, 4096), weight);
+		expect(share).toBeGreaterThanOrEqual(0);
+		expect(share).toBeLessThanOrEqual(1);
+		expect(width).toBeGreaterThanOrEqual(0);
+	});
+
 	test("counts by weight: the same as with the heavy ones doubled", () => {
 		const heavy = ones.map((_, i) => (i % 4 === 0 ? 2 : 1));
 		const twice = (column: Column) => Float32Array.from([...column, ...column.filter((_, i) => i % 4 === 0)]);
