@@ -2,6 +2,7 @@
 import { type CalibrationEvent, countingEvents, type LogEvent } from "../domain/event";
 import type { Calibration, Car } from "../domain/vehicle";
 import { isoWithOffset } from "./app";
+import { momentAfter } from "./moment";
 
 function flashes(events: readonly LogEvent[]): CalibrationEvent[] {
 	return countingEvents(events).filter((event): event is CalibrationEvent => event.kind === "calibration");
@@ -35,6 +36,7 @@ export function flashEvent(
 	now: number,
 ): CalibrationEvent {
 	const last = flashes(events).at(-1);
-	const at = last ? Math.max(now, Date.parse(last.at) + 1000) : now;
+	const moment = momentAfter(events, now);
+	const at = last ? Math.max(moment, Date.parse(last.at) + 1000) : moment;
 	return { kind: "calibration", id, at: isoWithOffset(at), calibration };
 }

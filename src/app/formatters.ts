@@ -28,8 +28,9 @@ export function numbers(options: Decimals, tag = locale): Formatter<number> {
 	const sign = options.maximumSignificantDigits === undefined ? knownSign(tag) : null;
 	/** Short numbers need no rounding and no groups, and most screens show no others at first. */
 	function plain(value: number): string | null {
+		if (sign === null || !(value >= 0 && value < 1000)) return null;
 		const fixed = value.toFixed(most);
-		if (sign === null || !(value >= 0 && value < 1000) || Number(fixed) !== value) return null;
+		if (Number(fixed) !== value) return null;
 		const [whole, decimals = ""] = fixed.split(".");
 		const shown = decimals.slice(0, least) + decimals.slice(least).replace(/0+$/, "");
 		return shown === "" ? whole : whole + sign + shown;

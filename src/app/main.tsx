@@ -24,12 +24,18 @@ const model = createModel(
 );
 const now = () => Date.now();
 
-// Before the first picture, or it would change its colours before the driver's eyes.
 document.documentElement.dataset.theme = model.state().settings.theme;
 document.documentElement.lang = language;
 
 // Not awaited at the top: words may come in a file that needs this one.
-wordsReady().then(() => {
+wordsReady().then(() => setTimeout(show));
+// On a first visit it is asked for before the empty log has told that there is no car.
+if (!model.state().car) import("./screens/Setup").catch(() => {});
+followLaunches(window);
+import("./updates").then(({ watchUpdates }) => watchUpdates(model, toasts, addressOf("serviceWorker"))).catch(report);
+
+/** The first picture, in a task of its own. The tank as last seen is on the screen before the worker is even started. */
+function show(): void {
 	const root = document.getElementById("app");
 	if (!root) return;
 	render(
@@ -42,11 +48,10 @@ wordsReady().then(() => {
 		await wordsReady();
 		followScreens();
 	}, report);
-});
-// On a first visit it is asked for before the empty log has told that there is no car.
-if (!model.state().car) import("./screens/Setup").catch(() => {});
-// The tank as last seen is on the screen before the worker is even started.
-setTimeout(async () => {
+	setTimeout(begin);
+}
+
+async function begin(): Promise<void> {
 	await model.start();
 	const { watchOver } = await import("./damageWatch");
 	await watchOver(model, keeper, () => localStorage, report);
@@ -55,6 +60,4 @@ setTimeout(async () => {
 	const { watchFleet } = await import("./fleetWatch");
 	await watchFleet(model, keeper, now, report);
 	if (model.state().settings.live) (await import("./liveWatch")).watchLive(keeper, report);
-});
-followLaunches(window);
-import("./updates").then(({ watchUpdates }) => watchUpdates(model, toasts, addressOf("serviceWorker"))).catch(report);
+}

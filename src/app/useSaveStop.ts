@@ -44,12 +44,7 @@ export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving
 		if (busy.current) return;
 		busy.current = true;
 		setSaving(true);
-		const moment = momentAfter(model.state().events ?? [], now());
-		const tried = draft.triedAt === null ? { ...draft, triedAt: isoWithOffset(moment) } : draft;
-		// On disk first: written after the stop, it would come back as a form that was never saved.
-		await change(tried);
-		leave(true);
-		const done = await attempt(tried, agreed);
+		const done = await attempt(draft, agreed);
 		leave(done);
 		setSaving(false);
 		busy.current = done;
@@ -57,13 +52,18 @@ export function useSaveStop({ car, unit, draftKey, change, leave, then }: Saving
 	}
 
 	async function attempt(draft: FillDraft, agreed: boolean): Promise<boolean> {
-		const fills = fillsOf(draft, car.tank, unit, now());
+		const moment = momentAfter(model.state().events ?? [], now());
+		const fills = fillsOf(draft, car.tank, unit, moment);
 		const outcome = agreed ? asking : await lookAhead({ fills, next: null, instead: draft.instead, mend: true });
 		if (!agreed && outcome && goesTooFar(outcome)) {
 			setAsking(outcome);
 			return false;
 		}
 		setAsking(null);
+		// On disk first: written after the stop, it would come back as a form that was never saved. Not before the question:
+		// who goes back may pump, and save, much later.
+		await change(draft.triedAt === null ? { ...draft, triedAt: isoWithOffset(moment) } : draft);
+		leave(true);
 		const at = isoWithOffset(now());
 		const voids = draft.instead.map((target): VoidEvent => ({ kind: "void", id: model.newId(), at, target }));
 		const events = [...voids, ...fills];

@@ -1,5 +1,6 @@
 /** The screen of a data log, as a person meets it. */
-import { screen, within } from "@testing-library/preact";
+import { screen, waitFor, within } from "@testing-library/preact";
+import { expect } from "vitest";
 import type { ReadingEvent } from "../../src/domain/event";
 import type { Drive } from "../helpers/drive";
 import { type CsvStyle, csvOf } from "../helpers/logCsv";
@@ -32,13 +33,10 @@ export async function choose(app: RenderedApp, file: File): Promise<void> {
 }
 export const spaces = (text: string | null | undefined) => text?.replaceAll("\u00a0", " ") ?? "";
 export const region = async (name: string) => within(await screen.findByRole("region", { name }));
-/** Once all of the region is there: it is drawn piece by piece. */
+/** Of a region that is all there: it is drawn piece by piece. */
 export async function text(name: string): Promise<string> {
 	const region = await screen.findByRole("region", { name });
-	for (let last = ""; last !== region.textContent; ) {
-		last = region.textContent;
-		await new Promise((passed) => setTimeout(passed, 200));
-	}
+	await waitFor(() => expect(region.ariaBusy).not.toBe("true"));
 	return spaces(region.textContent);
 }
 export const readings = async (app: RenderedApp) =>

@@ -76,6 +76,27 @@ test("the dots move as the amount is typed, and the lean limit is marked before 
 	await waitFor(async () => expect(await median()).toBeGreaterThan(after9));
 });
 
+test("a stop right after one of two products comes after both, in the preview as in the log", async () => {
+	const app = await openFill();
+	await press(app, "5");
+	await app.user.click(button("A second product at this stop"));
+	await press(app, "20");
+	await app.user.click(button("Save 5 L + 20 L"));
+	await screen.findByRole("heading", { name: /^Boost/ });
+	const tank = Math.round((app.model.state().now?.estimate.median ?? 0) * 100);
+	// The clock of the test stands still: the second product lies a second ahead of it.
+	location.hash = "#/fill";
+	const before = spaces((await (await preview()).findByText(/^Before this stop/)).textContent);
+	expect(Math.abs(Number(/about (\d+) %/.exec(before ?? "")?.[1]) - tank)).toBeLessThanOrEqual(1);
+	await app.user.click(button(/^Gasoline E10/));
+	await press(app, "3");
+	await app.user.click(button("Save 3 L"));
+	await waitFor(async () => expect(fillsIn(await app.events("car"))).toHaveLength(3));
+	const times = fillsIn(await app.events("car")).map(({ litres, at }) => [Date.parse(at), litres]);
+	expect(times.sort(([a], [b]) => a - b).map(([, litres]) => litres)).toEqual([5, 20, 3]);
+	expect(new Set(times.map(([at]) => at)).size).toBe(3);
+});
+
 test("what is shown before saving is what is shown after", async () => {
 	const app = await openFill();
 	await press(app, "12");
@@ -99,9 +120,13 @@ test("past the lean limit the app asks before it saves, says the risk and the re
 	await app.user.click(dialog.getByRole("button", { name: "Go back" }));
 	await waitFor(() => expect(screen.queryByRole("dialog")).toBeNull());
 	expect(amount().value).toBe("30");
+	// It is pumped an hour later after all, and that is its time.
+	app.clock.now += 3_600_000;
 	await app.user.click(button("Save 30 L"));
 	await app.user.click(await screen.findByRole("button", { name: "Save it, it is in the tank" }));
 	await waitFor(async () => expect(fillsIn(await app.events("car"))).toHaveLength(1));
+	const [fill] = fillsIn(await app.events("car"));
+	expect(Math.abs(Date.parse(fill.at) - app.clock.now)).toBeLessThan(2000);
 });
 
 test("saving can be undone, by voids and not by forgetting", async () => {

@@ -26,6 +26,8 @@ describe("numbers() writes what Intl writes", () => {
 		{ maximumFractionDigits: 3 },
 		{ minimumFractionDigits: 1, maximumFractionDigits: 1 },
 		{ minimumFractionDigits: 1 },
+		{ minimumFractionDigits: 2, maximumFractionDigits: 2 },
+		{ maximumFractionDigits: 9 },
 		{ maximumSignificantDigits: 2 },
 	];
 	test.each(tags)("in %s", (tag) => {

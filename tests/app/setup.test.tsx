@@ -158,6 +158,7 @@ test("a half-typed form comes back after the app was killed, and goes once it is
 	await app.user.type(field("Made for, % ethanol"), "30");
 	const { user, store } = await app.restart();
 	await screen.findByDisplayValue("The grey one");
+	await screen.findByRole("button", { name: "Start the account" });
 	expect(field("To, %")).toHaveProperty("value", "34");
 	await user.click(screen.getByRole("button", { name: "I don’t know the capacity" }));
 	await user.click(save());
@@ -176,7 +177,8 @@ test("a second try after a full disk makes no second car", async () => {
 		},
 	});
 	const app = await renderApp({ now, wrap });
-	await app.user.click(await screen.findByRole("button", { name: "I don’t know the capacity" }));
+	await screen.findByRole("button", { name: "Start the account" });
+	await app.user.click(screen.getByRole("button", { name: "I don’t know the capacity" }));
 	await app.user.click(radio("I don’t know / none yet"));
 	await app.user.click(save());
 	await screen.findByText(/no room left/);

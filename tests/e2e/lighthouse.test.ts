@@ -19,23 +19,22 @@ afterAll(async () => {
 	folder.remove();
 });
 
-/** A hundred is what a quiet machine gives; a busy one takes a few points. */
+/** A quiet machine gives 98 to 100, a busy one a few points less. */
 const leastSpeed = 95;
 
 /** Times differ from run to run, most of all where others use the machine: that score is the best of a few tries. */
 async function scoresOf(address: string, profile: string) {
-	let slowdown: number | undefined;
-	let best = 0;
-	for (let tries = 5; ; tries--) {
-		const { scores, failures, power } = await audited(address, profile, slowdown);
-		slowdown = slowdownFor(power);
+	// A busy moment makes a machine look weak: what it can do at its best counts.
+	let power = 1500;
+	for (let tries = 3, best = 0; ; tries--) {
+		const slowdown = slowdownFor(power);
+		const { scores, failures, power: seen } = await audited(address, profile, slowdown);
+		console.log(
+			`Lighthouse, power ${seen}, slowed ${slowdown} times: ${JSON.stringify(scores)} ${failures.join("; ")}`,
+		);
 		best = Math.max(best, scores.performance);
-		if (best >= leastSpeed || tries === 1) {
-			console.log(
-				`Lighthouse, power ${power}: ${JSON.stringify({ ...scores, performance: best })} ${failures.join("; ")}`,
-			);
-			return { ...scores, performance: best, failures };
-		}
+		if (best >= leastSpeed || tries === 1) return { ...scores, performance: best, failures };
+		power = tries === 3 ? seen : Math.max(power, seen);
 	}
 }
 

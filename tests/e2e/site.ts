@@ -32,7 +32,10 @@ export interface Site {
 	start(): Promise<void>;
 }
 
-/** A static host for the built app, as hosts are: text goes out compressed. A missing file is a 404 and never the page. WebSockets are passed on to port `live`. */
+/**
+ * A static host for the built app, as hosts are: text goes out compressed. A missing file is a 404 and never the page. WebSockets
+ * are passed on to port `live`.
+ */
 export async function openSite(dist: string, live?: number): Promise<Site> {
 	let folder = dist;
 	let port = 0;

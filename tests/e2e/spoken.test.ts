@@ -140,7 +140,8 @@ test("a form that is refused says at each field what is wrong with it", async ()
 				.map((field) => field.outerHTML),
 		);
 		expect(unsaid, address).toEqual([]);
-		await page.waitForFunction(() => document.activeElement?.matches("[aria-invalid=true], .fault"));
+		const atFault = () => page.evaluate(() => document.activeElement?.matches("[aria-invalid=true], .fault"));
+		await expect.poll(atFault, { message: address, timeout: 20_000 }).toBe(true);
 	}
 });
 

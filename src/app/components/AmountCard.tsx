@@ -18,7 +18,7 @@ interface AmountCardProps {
 	/** Null: the ruler would mislead, for more is to come. */
 	readonly source: PreviewSource | null;
 	readonly refused: boolean;
-	/** Said beside the amount while it is typed. */
+	/** Said under the keys while the amount is typed. */
 	readonly fault: string | null;
 	readonly onChange: (part: Partial<DraftPour>) => void;
 	readonly children?: ComponentChildren;

@@ -5,6 +5,7 @@ import { inTwenty, volume, volumeRange } from "../format";
 import { type PreviewSource, usePreviewed } from "../usePreview";
 import { useSteadyHeight } from "../useSteadyHeight";
 import { fillWords } from "../words/fill";
+import "./AmountOutlook.css";
 
 interface AmountOutlookProps {
 	readonly source: PreviewSource;
@@ -22,7 +23,8 @@ export function AmountOutlook({ source, unit }: AmountOutlookProps) {
 	);
 }
 
-function outlookWords(outlook: Outlook, budgets: Budgets, unit: VolumeUnit): string {
+/** Between which amounts the blend would be inside, or what comes nearest, and where the lean limit lies. */
+export function outlookWords(outlook: Outlook, budgets: Budgets, unit: VolumeUnit): string {
 	const words = fillWords();
 	const within = insideStretch(outlook, budgets);
 	const lean = leanStretch(outlook, budgets);

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { ReadingEvent } from "../../domain/event";
 import { isoWithOffset, useAppState } from "../app";
+import { useMoment } from "../moment";
 import {
 	type CorrectionDraft,
 	type ReadingCorrection,
@@ -29,10 +30,11 @@ export function CorrectReading({ event, onReplace, onClose }: CorrectReadingProp
 	const first = () => ({ id: model.newId(), form: readingCorrectionOf(event) });
 	const { draft, change: keep, leave } = useDraft<CorrectionDraft>(key, readCorrectionDraft, first);
 	const [refused, setRefused] = useState(false);
+	const moment = useMoment(state.events);
 	const words = entryScreenWords().form;
 	if (!draft) return <p class="soft late">{words.opening}</p>;
 	const { id, form } = draft;
-	const read = readReadingCorrection(form, event, id, isoWithOffset(now()));
+	const read = readReadingCorrection(form, event, id, isoWithOffset(moment));
 	const faults = refused && !read.ok ? read.error : {};
 	const change = (part: Partial<ReadingCorrection>) => keep({ id, form: { ...form, ...part } });
 	const events = state.events ?? [];

@@ -1,4 +1,3 @@
-import { useState } from "preact/hooks";
 import { worthSaying } from "../../domain/plan/worth";
 import { litres } from "../../domain/quantity";
 import type { PlanAsk } from "../../keeper/view";
@@ -8,6 +7,7 @@ import { pointsWide } from "../placeWords";
 import { useAnswer } from "../useAnswer";
 import { measuresWords } from "../words/measures";
 import "./MeasureAdvice.css";
+import { useMoment } from "../moment";
 
 interface MeasureAdviceProps {
 	/** The stop it is about; without offers, the tank as it stands. */
@@ -56,8 +56,7 @@ export function MeasureAdvice({ ask, inside }: MeasureAdviceProps) {
 
 /** The same of the tank as it stands. */
 export function TankAdvice() {
-	const { now } = useAppState();
-	const [opened] = useState(now());
+	const opened = useMoment(useAppState().state.events);
 	const stop = "tank as it stands";
 	return (
 		<MeasureAdvice

@@ -1,18 +1,18 @@
-import { useState } from "preact/hooks";
 import type { Running, Spread } from "../../domain/running";
 import { litresPer } from "../../domain/units";
 import { isoWithOffset, useAppState } from "../app";
 import { distanceUnit, fromKm, kmPerMile } from "../format";
 import { type Formatter, numbers, tenth } from "../formatters";
 import { unitOf } from "../model";
+import { useMoment } from "../moment";
 import { useAnswer } from "../useAnswer";
 import { runningWords } from "../words/running";
 import { Facts } from "./Facts";
 
 /** What the car burns and how far the fuel goes, as learned from the odometer. */
 export function RunningFacts() {
-	const { model, state, now } = useAppState();
-	const [opened] = useState(now());
+	const { model, state } = useAppState();
+	const opened = useMoment(state.events);
 	const { car, account } = state;
 	const key = car && account ? JSON.stringify([car, account.count]) : null;
 	const { answer, failed } = useAnswer(key, () => model.running(car?.id ?? "", isoWithOffset(opened)));

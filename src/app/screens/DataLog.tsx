@@ -123,7 +123,7 @@ function Told({ car, events, file, read, draft, change }: ToldProps) {
 	const chosen = offers.find(({ kind }) => kind === draft.chosen) ?? offers[0];
 	return (
 		<>
-			<SteadyCard finding={finding} calibration={calibration} turn={turn} />
+			<SteadyCard finding={finding} calibration={calibration} told={turn >= 2} drawn={turn >= 3} />
 			{turn >= 4 && finding.load && <LoadCard load={finding.load} trim={finding.steady?.found?.value ?? null} />}
 			{turn >= 5 && finding.ethanol && (
 				<EthanolCard ethanol={finding.ethanol} source={draft.source} onSource={(source) => change({ source })} />

@@ -26,7 +26,7 @@ import {
 import { asPlanned, backTo, guidedBy } from "../fillPlan";
 import { dateTime } from "../format";
 import { fillsOfStop, unitOf } from "../model";
-import { momentAfter } from "../moment";
+import { useMoment } from "../moment";
 import { detailsFault } from "../stopDetails";
 import { productName } from "../text";
 import { useDraft } from "../useDraft";
@@ -109,8 +109,8 @@ function FillForm({ car, events, correctedStop, missedBefore, then: named }: Fil
 				: draftOf(fillsOfStop(events, correctedStop), unit, model.newId),
 	);
 	const draft = stored && inUnit(stored, unit);
-	// The minute the form was opened serves all questions; the event gets the time of saving.
-	const [opened] = useState(() => momentAfter(events, now()));
+	// One moment serves all questions, or each key would be another; the event gets the time of saving.
+	const opened = useMoment(events);
 	const preview = usePreviewSource(car.id, draft ? stopOf(asPlanned(draft), car.tank, unit, opened) : null);
 	const then = named ?? (correctedStop === null ? "#/tank" : "#/log");
 	const { saving, asking, save, dismiss } = useSaveStop({ car, unit, draftKey: key, change, leave, then });

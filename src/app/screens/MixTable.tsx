@@ -1,4 +1,4 @@
-import { useRef, useState } from "preact/hooks";
+import { useRef } from "preact/hooks";
 import type { LogEvent, Product } from "../../domain/event";
 import type { MixTable } from "../../domain/plan/mixTable";
 import type { VolumeUnit } from "../../domain/units";
@@ -24,6 +24,7 @@ import { useMeasures } from "../useMeasures";
 import { usePrintedSheet } from "../usePrintedSheet";
 import { mixesWords } from "../words/mixes";
 import "./MixTable.css";
+import { useMoment } from "../moment";
 
 /** The rule-of-thumb table made honest: what amounts of two fuels make of this tank, now. */
 export function MixTableScreen() {
@@ -51,9 +52,9 @@ interface AskedProps {
 }
 
 function Asked({ account, tank }: AskedProps) {
-	const { state, model, now } = useAppState();
-	const [opened] = useState(now());
+	const { state, model } = useAppState();
 	const { car, events, count } = account;
+	const opened = useMoment(events);
 	const unit = unitOf(state);
 	const { draft, change } = useDraft<TableDraft>(
 		`${car.id}/table`,

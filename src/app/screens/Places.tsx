@@ -1,4 +1,3 @@
-import { useState } from "preact/hooks";
 import type { PlaceKnown, ProductKnown } from "../../keeper/advice";
 import { isoWithOffset, useAppState } from "../app";
 import { deliveredRange, deliveredWords, visitWords } from "../placeWords";
@@ -7,6 +6,7 @@ import { productName } from "../text";
 import { useAnswer } from "../useAnswer";
 import { placesWords } from "../words/places";
 import "./Places.css";
+import { useMoment } from "../moment";
 
 /** Where fuel was bought or tested, and what is known of each pump. */
 export function PlacesScreen() {
@@ -76,8 +76,8 @@ function Strip({ range: [least, most], low, median, high }: StripProps) {
 
 /** Every place of the active car's log, asked anew with every entry. */
 export function usePlaces(): { readonly places: readonly PlaceKnown[] | undefined; readonly failed: boolean } {
-	const { model, state, now } = useAppState();
-	const [opened] = useState(now());
+	const { model, state } = useAppState();
+	const opened = useMoment(state.events);
 	const { car, account } = state;
 	const key = car && account ? `${car.id} ${account.count}` : null;
 	const { answer, failed } = useAnswer(key, () => model.places(car?.id ?? "", isoWithOffset(opened)));

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { LogEvent } from "../../domain/event";
 import type { Plan } from "../../domain/plan/request";
 import type { Car } from "../../domain/vehicle";
@@ -16,7 +16,7 @@ import { type FillDraft, fillsOf, inUnit, newDraft, readDraft, readFreshDraft } 
 import { losesTyped, withPlan } from "../fillPlan";
 import { exactVolume } from "../format";
 import { unitOf } from "../model";
-import { momentAfter } from "../moment";
+import { useMoment } from "../moment";
 import { atPlace, forStop, newPlanForm, type PlanForm, planAskOf, readPlanForm } from "../planForm";
 import { productName } from "../text";
 import { useDraft } from "../useDraft";
@@ -68,7 +68,7 @@ function Planning({ car, events }: PlanningProps) {
 		if (!draft || asked.draft === undefined) return null;
 		return asked.draft ? forStop(asked.draft, model.newId, events, draft) : newPlanForm(model.newId, events, draft);
 	}, [asked.draft, draft?.stop, draft?.place, unit]);
-	const [opened] = useState(() => momentAfter(events, now()));
+	const opened = useMoment(events);
 	const gauge = useRef<HTMLDetailsElement>(null);
 	const poured = draft ? fillsOf(draft, car.tank, unit, opened) : [];
 	const read = draft && form && planAskOf(form, draft, poured, car.tank, isoWithOffset(opened));

@@ -39,7 +39,7 @@ export function SetupScreen() {
 	const { draft: form, change, leave } = useDraft<SetupForm>(draftKey, (raw) => readSetup(raw, empty()), empty);
 	const [refused, setRefused] = useState(false);
 	const [busy, setBusy] = useState(false);
-	const turn = useTurns(3);
+	const turn = useTurns(form ? 5 : 1);
 	useEffect(() => {
 		// The first car is set up under any address; a car on disk must not pull the form away before it is done.
 		if (location.hash !== "#/setup") location.replace("#/setup");
@@ -85,15 +85,17 @@ export function SetupScreen() {
 						onInput={(name) => change({ ...form, name })}
 					/>
 				</section>
-				<section class="card">
-					<TankFields form={form} stored={null} fault={faults?.capacity} onChange={change} />
-				</section>
 				{turn >= 2 && (
+					<section class="card">
+						<TankFields form={form} stored={null} fault={faults?.capacity} onChange={change} />
+					</section>
+				)}
+				{turn >= 3 && (
 					<section class="card">
 						<ContentsFields form={form} faults={faults ?? {}} onChange={change} />
 					</section>
 				)}
-				{turn >= 3 && (
+				{turn >= 4 && (
 					<section class="card">
 						<GaugeField
 							label={words.gauge}
@@ -104,10 +106,10 @@ export function SetupScreen() {
 						/>
 					</section>
 				)}
-				{turn >= 3 && form.card && (
+				{turn >= 5 && form.card && (
 					<CardInSetup card={form.card} onWithout={() => change({ ...form, card: undefined })} />
 				)}
-				{turn >= 3 && !form.card && (
+				{turn >= 5 && !form.card && (
 					<section class="card">
 						<Choice
 							label={words.calibration}
@@ -133,13 +135,13 @@ export function SetupScreen() {
 						{words.mend}
 					</p>
 				)}
-				{turn >= 3 && (
+				{turn >= 5 && (
 					<button type="submit" class="button main">
 						{busy ? words.busy : words.start}
 					</button>
 				)}
 			</Form>
-			{turn >= 3 && <Rest />}
+			{turn >= 5 && <Rest />}
 		</>
 	);
 }

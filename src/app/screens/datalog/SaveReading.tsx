@@ -8,6 +8,7 @@ import { WhenField } from "../../components/WhenField";
 import { type Offer, type OfferKind, savedId, savedOf } from "../../dataLogReadings";
 import { exactPercent } from "../../format";
 import { unitOf } from "../../model";
+import { momentAfter, useMoment } from "../../moment";
 import { printRoute } from "../../route";
 import { signedPercent } from "../../shownByte";
 import { useSaveReading } from "../../useSaveReading";
@@ -34,7 +35,7 @@ export function SaveReading({ car, events, fingerprint, offers, chosen, onChoose
 	const words = dataLogWords();
 	const names: Readonly<Record<OfferKind, string>> = { trim: words.steady, load: words.load, ethanol: words.ethanol };
 	const save = useSaveReading(car.id);
-	const [opened] = useState(now());
+	const opened = useMoment(events);
 	const saved = useMemo(() => savedOf(events, fingerprint), [events, fingerprint]);
 	const [earlier] = useState(saved.ids);
 	// The same event until it is saved: a second try makes no second one.
@@ -51,7 +52,7 @@ export function SaveReading({ car, events, fingerprint, offers, chosen, onChoose
 		return { ...reading, id, at: at ?? isoWithOffset(time) };
 	}
 	return (
-		<Form label={words.saveForm} onSave={() => (savedAs ? null : save(event(now())))}>
+		<Form label={words.saveForm} onSave={() => (savedAs ? null : save(event(momentAfter(events, now()))))}>
 			<section class="card" aria-label={words.take}>
 				<h2>{words.take}</h2>
 				{offers.length > 1 && (

@@ -19,12 +19,13 @@ interface SteadyCardProps {
 	readonly finding: Finding;
 	/** In force when the log was recorded. */
 	readonly calibration: Calibration | null;
-	/** From 2 on with the words, from 3 on with the picture, too: see useTurns.ts. */
-	readonly turn: number;
+	/** Whether more than the result is there yet, and whether the picture is: see useTurns.ts. */
+	readonly told: boolean;
+	readonly drawn: boolean;
 }
 
 /** The fuel trim of steady driving: the picture, the value, and what it would mean by itself. */
-export function SteadyCard({ finding: { steady, columns }, calibration, turn }: SteadyCardProps) {
+export function SteadyCard({ finding: { steady, columns }, calibration, told, drawn }: SteadyCardProps) {
 	const words = dataLogWords();
 	if (!steady) {
 		return (
@@ -37,7 +38,7 @@ export function SteadyCard({ finding: { steady, columns }, calibration, turn }: 
 	const { found, stretches, left } = steady;
 	const has = (role: string) => columns.some((column) => column.role === role);
 	return (
-		<section class="card" aria-label={words.steady}>
+		<section class="card" aria-label={words.steady} aria-busy={!(told && drawn)}>
 			<h2>{words.steady}</h2>
 			{found ? (
 				<p class="lead">
@@ -46,8 +47,8 @@ export function SteadyCard({ finding: { steady, columns }, calibration, turn }: 
 			) : (
 				<Nothing left={left} />
 			)}
-			{turn >= 3 && <TrimChart steady={steady} />}
-			{turn >= 2 && (
+			{drawn && <TrimChart steady={steady} />}
+			{told && (
 				<>
 					{found && <Found found={found} stretches={stretches.length} />}
 					{found && calibration && <Implied found={found} calibration={calibration} />}

@@ -7,7 +7,7 @@ import { Form } from "../../components/Form";
 import { WhenField } from "../../components/WhenField";
 import { dateTime } from "../../format";
 import { unitOf } from "../../model";
-import { momentAfter } from "../../moment";
+import { momentAfter, useMoment } from "../../moment";
 import {
 	contextOf,
 	type Faults,
@@ -74,7 +74,7 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 	const unsaved = { at: null, triedAt: null, notedAt: null };
 	const first = (): ReadingDraft<FormOf> => ({ ...unsaved, id: model.newId(), form: empty(context) });
 	const { draft: kept, change, leave, reset } = useDraft<ReadingDraft<FormOf>>(key, readReadingDraft, first);
-	const [opened] = useState(() => momentAfter(events, now()));
+	const opened = useMoment(events);
 	const [refused, setRefused] = useState(false);
 	if (!kept) return <p class="soft late">{words.openingForm}</p>;
 
@@ -120,7 +120,7 @@ function FormForCar<FormOf extends object>(props: FormForCarProps<FormOf>) {
 		return done;
 	}
 	async function write(tried: ReadingDraft<FormOf>): Promise<boolean> {
-		const event = recorded(tried, opened);
+		const event = recorded(tried, now());
 		if (!event || !(await keep(event, key))) return false;
 		const remembered = { ...instruments, ...remember(tried.form, car) };
 		if (JSON.stringify(remembered) !== JSON.stringify(instruments)) model.saveSettings({ instruments: remembered });
