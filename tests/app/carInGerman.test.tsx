@@ -22,6 +22,7 @@ async function retype(app: RenderedApp, name: string, typed: string): Promise<vo
 test("a first car is set up; what is wrong is said, and the rest has a name", async () => {
 	const app = await renderApp();
 	await screen.findByRole("heading", { name: "Welches Auto, und was ist in seinem Tank?" });
+	await screen.findByRole("button", { name: "Rechnung beginnen" });
 	await app.user.click(screen.getByRole("radio", { name: /^Litern/ }));
 	await retype(app, "Fassungsvermögen des Tanks, L", "500");
 	await app.user.click(screen.getByRole("radio", { name: /^Gemessen/ }));
