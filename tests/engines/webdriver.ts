@@ -11,7 +11,7 @@ export interface Session {
 
 /** Begins a session at a driver program, which may only just have been started. */
 export async function openSession(driver: string, capabilities: object): Promise<Session> {
-	const begin = () => send<{ sessionId: string }>("POST", `${driver}/session`, { capabilities });
+	const begin = () => send<{ sessionId: string }>("POST", `${driver}/session`, { capabilities }, startsWithinMs);
 	const { sessionId } = await untilAnswered(driver).then(begin);
 	const session: Session = {
 		send: (method, path, body) => send(method, `${driver}/session/${sessionId}${path}`, body),
@@ -34,14 +34,27 @@ export async function openSession(driver: string, capabilities: object): Promise
 	return session;
 }
 
-async function send<Answer>(method: string, address: string, body?: object): Promise<Answer> {
-	const response = await fetch(address, { method, body: method === "POST" ? JSON.stringify(body ?? {}) : null });
+/** Longer than a driver's own limits: past it the driver itself hangs. */
+const answersWithinMs = 180_000;
+
+async function send<Answer>(
+	method: string,
+	address: string,
+	body?: object,
+	withinMs = answersWithinMs,
+): Promise<Answer> {
+	const response = await fetch(address, {
+		method,
+		body: method === "POST" ? JSON.stringify(body ?? {}) : null,
+		signal: AbortSignal.timeout(withinMs),
+	});
 	const { value } = (await response.json()) as { value: Answer & { error?: string; message?: string } };
 	if (!response.ok) throw new Error(`${value.error}: ${value.message}`);
 	return value;
 }
 
-const startsWithinMs = 20_000;
+/** A browser that dies as it starts leaves its driver waiting for ever. */
+const startsWithinMs = 60_000;
 
 async function untilAnswered(driver: string): Promise<void> {
 	const deadline = Date.now() + startsWithinMs;

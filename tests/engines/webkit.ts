@@ -19,26 +19,22 @@ export const webkit: EngineMaker = {
 			throw new Error("the tests need WebKitGTK: run node src/tools/browser.mjs webkit");
 		const trap = await openTrap();
 		const screen = await openScreen(xvfb);
-		const port = await freePort();
-		const driver = spawn(driverBinary, [`--port=${port}`, "--host=127.0.0.1"], {
-			stdio: "ignore",
-			env: {
-				...process.env,
-				DISPLAY: screen.name,
-				HOME: profile,
-				...american(profile),
-				// It has no sandbox for root.
-				...(process.getuid?.() === 0 && { WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: "1" }),
-			},
-		});
-		endWithUs(driver.pid ?? 0);
 		const proxy = `127.0.0.1:${trap.port}`;
-		const session = await openSession(`http://127.0.0.1:${port}`, {
+		const capabilities = {
 			alwaysMatch: {
 				proxy: { proxyType: "manual", httpProxy: proxy, sslProxy: proxy, noProxy: ["localhost"] },
 				"webkitgtk:browserOptions": { binary: browser, args: ["--automation"] },
 			},
-		});
+		};
+		const env = {
+			...process.env,
+			DISPLAY: screen.name,
+			HOME: profile,
+			...american(profile),
+			// It has no sandbox for root.
+			...(process.getuid?.() === 0 && { WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: "1" }),
+		};
+		const { driver, session } = await started(driverBinary, env, capabilities);
 		const { send, script } = session;
 		await send("POST", "/window/rect", { x: 0, y: 0, ...viewport });
 		const frame = viewport.height - (await script<number>("return innerHeight"));
@@ -71,6 +67,21 @@ export const webkit: EngineMaker = {
 		};
 	},
 };
+
+/** Seldom the browser dies before the driver has heard of it: that is tried again. */
+async function started(binary: string, env: NodeJS.ProcessEnv, capabilities: object) {
+	for (let tries = 3; ; tries--) {
+		const port = await freePort();
+		const driver = spawn(binary, [`--port=${port}`, "--host=127.0.0.1"], { stdio: "ignore", env });
+		endWithUs(driver.pid ?? 0);
+		try {
+			return { driver, session: await openSession(`http://127.0.0.1:${port}`, capabilities) };
+		} catch (error) {
+			killTree(driver.pid ?? 0);
+			if (tries === 1) throw error;
+		}
+	}
+}
 
 /** The language of the other two. A machine that has no locale installed is given C.UTF-8 under an American name. */
 function american(profile: string): NodeJS.ProcessEnv {
