@@ -24,7 +24,6 @@ const model = createModel(
 );
 const now = () => Date.now();
 
-document.documentElement.dataset.theme = model.state().settings.theme;
 document.documentElement.lang = language;
 
 // Not awaited at the top: words may come in a file that needs this one.

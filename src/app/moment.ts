@@ -11,7 +11,9 @@ const aheadMs = 10_000;
  * `events`: in order of time.
  */
 export function momentAfter(events: readonly LogEvent[], now: number): number {
-	return events.reduce((moment, { at }) => {
+	// Only the last ones can lie ahead: a long log need not be read for it.
+	const near = events.slice(events.findLastIndex(({ at }) => Date.parse(at) <= now - 1000) + 1);
+	return near.reduce((moment, { at }) => {
 		const time = Date.parse(at);
 		return time <= moment + aheadMs ? Math.max(moment, time + 1000) : moment;
 	}, now);

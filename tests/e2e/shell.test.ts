@@ -67,7 +67,7 @@ describe("A visit without the service worker", () => {
 		await page.evaluate(() => localStorage.clear());
 		await page.reload();
 		await page.getByRole("heading", { name: "Heeltap" }).waitFor();
-		expect(await theme()).toBeUndefined();
+		expect(await theme()).toBe("auto");
 	});
 });
 

@@ -22,8 +22,8 @@ export function slowdownFor(power: number): number {
 	return power >= 800 ? 2 : 1;
 }
 
-/** `profile`: a folder whose data the page is to find; what is there stays. Without `slowdown`: Lighthouse's own. */
-export async function audited(address: string, profile: string, slowdown?: number): Promise<Audited> {
+/** `profile`: a folder whose data the page is to find; what is there stays. */
+export async function audited(address: string, profile: string, slowdown: number): Promise<Audited> {
 	const executablePath = findChromium();
 	if (!executablePath) throw new Error("Lighthouse needs a Chromium: run node src/tools/browser.mjs");
 	const port = 20_000 + (process.pid % 20_000);
@@ -36,7 +36,7 @@ export async function audited(address: string, profile: string, slowdown?: numbe
 			port,
 			logLevel: "error",
 			disableStorageReset: true,
-			...(slowdown !== undefined && { throttling: { cpuSlowdownMultiplier: slowdown } }),
+			throttling: { cpuSlowdownMultiplier: slowdown },
 		});
 		if (!result) throw new Error("Lighthouse gave no answer");
 		const { categories, audits } = result.lhr;

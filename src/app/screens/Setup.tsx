@@ -106,30 +106,30 @@ export function SetupScreen() {
 						/>
 					</section>
 				)}
-				{turn >= 5 && form.card && (
-					<CardInSetup card={form.card} onWithout={() => change({ ...form, card: undefined })} />
-				)}
-				{turn >= 5 && !form.card && (
-					<section class="card">
-						<Choice
-							label={words.calibration}
-							hint={words.calibrationHint}
-							options={[
-								{ value: "yes", label: words.calibrationYes },
-								{ value: "no", label: words.calibrationNo },
-							]}
-							value={form.hasCalibration}
-							onChange={(hasCalibration) => change({ ...form, hasCalibration })}
-						/>
-						{form.hasCalibration === "yes" && (
-							<CalibrationFields
-								form={form.calibration}
-								faults={faults?.calibration ?? {}}
-								onChange={(calibration) => change({ ...form, calibration })}
+				{turn >= 5 &&
+					(form.card ? (
+						<CardInSetup card={form.card} onWithout={() => change({ ...form, card: undefined })} />
+					) : (
+						<section class="card">
+							<Choice
+								label={words.calibration}
+								hint={words.calibrationHint}
+								options={[
+									{ value: "yes", label: words.calibrationYes },
+									{ value: "no", label: words.calibrationNo },
+								]}
+								value={form.hasCalibration}
+								onChange={(hasCalibration) => change({ ...form, hasCalibration })}
 							/>
-						)}
-					</section>
-				)}
+							{form.hasCalibration === "yes" && (
+								<CalibrationFields
+									form={form.calibration}
+									faults={faults?.calibration ?? {}}
+									onChange={(calibration) => change({ ...form, calibration })}
+								/>
+							)}
+						</section>
+					))}
 				{faults && (
 					<p class="fault" role="alert">
 						{words.mend}
@@ -146,6 +146,7 @@ export function SetupScreen() {
 	);
 }
 
+/** The usual cautions, and what leads to an account without the form: a backup, a code, the reports of others. */
 function Rest() {
 	const words = setupWords();
 	return (
